@@ -1,0 +1,63 @@
+import type { BenchStep, RouteEvent, RouteWarning } from '../route/route.ts'
+import type { Spread } from '../units/spread.ts'
+
+/** Beads of one slot in one unit: counted exactly; mass in mg by the best calibration there is. */
+export type SlotCount = Readonly<{
+  label: string
+  count: number
+  /** What the beads weigh in the finished unit. */
+  massMg: Spread
+  /** What must be at hand to make it, culls included. */
+  needMg: Spread
+}>
+
+/** Thread of one unit or one part, in mm: what stays in the work, each length to cut, and what leaves the spool. */
+export type ThreadReading = Readonly<{
+  inPieceMm: Spread
+  cutMm: readonly number[]
+  spoolMm: Spread
+}>
+
+/** Whether one more pass goes through a bead's hole. */
+export type Fill = 'free' | 'tight' | 'full'
+
+/** Everything read from one copy of one part. Arrays over beads are in the order of bead numbers. */
+export type PartReading = Readonly<{
+  partId: string
+  beads: number
+  widthMm: Spread
+  heightMm: Spread
+  events: readonly RouteEvent[]
+  steps: readonly BenchStep[]
+  /** The word chart, a line a row in the direction of work. */
+  words: readonly string[]
+  thread: ThreadReading
+  passes: Uint16Array
+  /** 0 free, 1 tight, 2 full, for each bead after its last pass. */
+  fill: Uint8Array
+  warnings: readonly RouteWarning[]
+  labourS: Spread
+}>
+
+/** Labour of one unit in seconds, and what it is made of. */
+export type LabourReading = Readonly<{
+  setUpS: Spread
+  stitchingS: Spread
+  finishingS: Spread
+  totalS: Spread
+}>
+
+/** All that the core knows about one unit of a design, computed from the design alone. */
+export type DesignReading = Readonly<{
+  beads: number
+  counts: readonly SlotCount[]
+  thread: ThreadReading
+  /** The assembled piece, hanging as worn: one copy where a unit is a pair. */
+  widthMm: Spread
+  heightMm: Spread
+  /** Mass of one unit: beads, thread; findings only where their mass is known. */
+  unitMassMg: Spread
+  labour: LabourReading
+  parts: readonly PartReading[]
+  warnings: readonly (RouteWarning & Readonly<{ partId: string }>)[]
+}>
