@@ -34,15 +34,15 @@ export const chartJson = z.strictObject({
 })
 
 const routeSettings = z.strictObject({
-  startRow: z.number().int().min(0).optional(),
-  startSide: z.enum(['left', 'right']).optional(),
-  start: z.enum(['ladder', 'two-bead']).optional(),
-  lockEveryRow: z.boolean().optional(),
-  reinforce: z.boolean().optional(),
-  loopPasses: z.number().int().min(1).max(6).optional(),
-  startTailMm: z.number().int().min(0).max(5_000).optional(),
-  endTailMm: z.number().int().min(0).max(5_000).optional(),
-  workingLengthMm: z.number().int().min(300).max(20_000).optional(),
+  startRow: z.number().int().min(0).exactOptional(),
+  startSide: z.enum(['left', 'right']).exactOptional(),
+  start: z.enum(['ladder', 'two-bead']).exactOptional(),
+  lockEveryRow: z.boolean().exactOptional(),
+  reinforce: z.boolean().exactOptional(),
+  loopPasses: z.number().int().min(1).max(6).exactOptional(),
+  startTailMm: z.number().int().min(0).max(5_000).exactOptional(),
+  endTailMm: z.number().int().min(0).max(5_000).exactOptional(),
+  workingLengthMm: z.number().int().min(300).max(20_000).exactOptional(),
 })
 
 const panel = z.strictObject({
@@ -65,14 +65,14 @@ const strand = z.strictObject({
     .string()
     .max(20_000)
     .regex(/^[1-9]\d{0,6}[A-Z]{1,4}( [1-9]\d{0,6}[A-Z]{1,4})*$/, 'expected runs such as 12A 1B'),
-  findingId: partId.optional(),
+  findingId: partId.exactOptional(),
   anchor: z
     .strictObject({
       panelId: partId,
       row: z.number().int().min(0),
       bead: z.number().int().min(0),
     })
-    .optional(),
+    .exactOptional(),
   copies: z.number().int().min(1).max(1_000),
 })
 
@@ -102,8 +102,8 @@ export const designBody = z.strictObject({
     .max(200),
   threadId: z.string().max(60),
   needleSize: z.string().max(20),
-  setUpS: z.number().int().min(0).max(360_000).optional(),
-  finishingS: z.number().int().min(0).max(360_000).optional(),
+  setUpS: z.number().int().min(0).max(360_000).exactOptional(),
+  finishingS: z.number().int().min(0).max(360_000).exactOptional(),
 })
 
 /** Which material fills a key: `slot:A`, `extra:<id>` or `thread`. */
