@@ -1,0 +1,189 @@
+import { type Mark, type Measure, MM_PER_PT, PAPER, type Page, type Paper } from './draw-list.ts'
+import type { QrCode } from './qr-code.ts'
+import { wrapText } from './wrap-text.ts'
+
+/** A design drawn small: one rounded bead a place, mm from its own upper left corner. */
+export type TagPicture = Readonly<{
+  widthMm: number
+  heightMm: number
+  beadWidthMm: number
+  beadHeightMm: number
+  beads: readonly Readonly<{ xMm: number; yMm: number; colour: string }>[]
+}>
+
+/** What one tag says. Texts are ready to print; `price` is null where none is printed. */
+export type Tag = Readonly<{
+  name: string
+  colourway: string
+  code: string
+  qr: QrCode
+  price: string | null
+  materials: string
+  care: string
+  caution: string
+  maker: string
+  picture: TagPicture | null
+}>
+
+export const TAG = { widthMm: 86, heightMm: 52 } as const
+const COLUMNS = 2
+const INK = '#16242c'
+const SOFT = '#46565f'
+const EDGE = '#9fb0b8'
+
+/** Lays tags out on pages, two across, with cutting marks and a ring where the string goes through. */
+export function tagSheet(tags: readonly Tag[], paper: Paper, measure: Measure): readonly Page[] {
+  const { widthMm, heightMm } = PAPER[paper]
+  const rows = Math.floor((heightMm - 16) / TAG.heightMm)
+  const leftMm = (widthMm - COLUMNS * TAG.widthMm) / 2
+  const topMm = (heightMm - rows * TAG.heightMm) / 2
+  const perPage = COLUMNS * rows
+  const pages: Page[] = []
+  for (let first = 0; first < tags.length; first += perPage) {
+    const marks = tags.slice(first, first + perPage).flatMap((tag, at) => {
+      const xMm = leftMm + (at % COLUMNS) * TAG.widthMm
+      const yMm = topMm + Math.floor(at / COLUMNS) * TAG.heightMm
+      return tagMarks(tag, measure).map((mark) => shifted(mark, xMm, yMm))
+    })
+    pages.push({ widthMm, heightMm, marks })
+  }
+  return pages
+}
+
+/** The marks of one tag, from its own upper left corner. */
+export function tagMarks(tag: Tag, measure: Measure): readonly Mark[] {
+  return [
+    ...frame(),
+    ...picture(tag),
+    ...heading(tag, measure),
+    ...details(tag, measure),
+    ...foot(tag),
+  ]
+}
+
+const TEXT_X = 26
+const QR_SIDE = 16
+
+function frame(): readonly Mark[] {
+  const stroke = { colour: EDGE, widthMm: 0.15 }
+  return [
+    {
+      kind: 'box',
+      xMm: 0,
+      yMm: 0,
+      widthMm: TAG.widthMm,
+      heightMm: TAG.heightMm,
+      radiusMm: 0,
+      fill: null,
+      stroke,
+    },
+    { kind: 'box', xMm: 11, yMm: 3.5, widthMm: 4, heightMm: 4, radiusMm: 2, fill: null, stroke },
+  ]
+}
+
+function picture({ picture }: Tag): readonly Mark[] {
+  if (picture === null || picture.beads.length === 0) return []
+  const room = { widthMm: 17, heightMm: 36 }
+  const scale = Math.min(room.widthMm / picture.widthMm, room.heightMm / picture.heightMm, 1.2)
+  const left = 13 - (picture.widthMm * scale) / 2
+  const top = 11 + (room.heightMm - picture.heightMm * scale) / 2
+  const [w, h] = [picture.beadWidthMm * scale * 0.94, picture.beadHeightMm * scale * 0.94]
+  return picture.beads.map(({ xMm, yMm, colour }) => ({
+    kind: 'box',
+    xMm: left + xMm * scale - w / 2,
+    yMm: top + yMm * scale - h / 2,
+    widthMm: w,
+    heightMm: h,
+    radiusMm: Math.min(w, h) * 0.28,
+    fill: colour,
+    stroke: { colour: INK, widthMm: Math.min(0.08, w * 0.08) },
+  }))
+}
+
+function heading(tag: Tag, measure: Measure): readonly Mark[] {
+  const widthMm = TAG.widthMm - TEXT_X - 5
+  const box = { face: 'text', sizePt: 8.5, widthMm: widthMm - 24, maxLines: 1 } as const
+  const colourway = wrapText({ ...box, text: tag.colourway }, measure)[0] ?? ''
+  const marks: Mark[] = [...nameMarks(tag.name, widthMm, measure)]
+  marks.push(text(TEXT_X, 14.6, colourway, { sizePt: 8.5, colour: SOFT }))
+  if (tag.price !== null) {
+    const style = { face: 'text-strong', sizePt: 13, align: 'right' } as const
+    marks.push(text(TAG.widthMm - 5, 15, tag.price, style))
+  }
+  const right = TAG.widthMm - 5
+  marks.push({
+    kind: 'line',
+    fromMm: [TEXT_X, 17.2],
+    toMm: [right, 17.2],
+    widthMm: 0.2,
+    colour: EDGE,
+  })
+  return marks
+}
+
+/** The name on one line, as large as fits; a very long one small on two. */
+function nameMarks(name: string, widthMm: number, measure: Measure): readonly Mark[] {
+  const face = 'title'
+  const sizePt = [13, 12, 11, 10].find((size) => measure(name, face, size) <= widthMm)
+  if (sizePt !== undefined) return [text(TEXT_X, 9, name, { face, sizePt })]
+  const lines = wrapText({ text: name, face, sizePt: 9, widthMm, maxLines: 2 }, measure)
+  return lines.map((line, at) => text(TEXT_X, 6.4 + at * 3.8, line, { face, sizePt: 9 }))
+}
+
+function details(tag: Tag, measure: Measure): readonly Mark[] {
+  const widthMm = TAG.widthMm - TEXT_X - QR_SIDE - 8
+  const paragraphs = [
+    { text: tag.materials, maxLines: 4 },
+    { text: tag.care, maxLines: 2 },
+    { text: tag.caution, maxLines: 3 },
+  ]
+  const sizePt = 6.6
+  const leading = sizePt * MM_PER_PT * 1.26
+  const marks: Mark[] = []
+  let yMm = 20.6
+  for (const { text: words, maxLines } of paragraphs) {
+    if (words.trim() === '') continue
+    for (const line of wrapText(
+      { text: words, face: 'text', sizePt, widthMm, maxLines },
+      measure,
+    )) {
+      marks.push(text(TEXT_X, yMm, line, { sizePt }))
+      yMm += leading
+    }
+    yMm += 0.9
+  }
+  return marks
+}
+
+function foot(tag: Tag): readonly Mark[] {
+  const qrX = TAG.widthMm - QR_SIDE - 5
+  return [
+    { kind: 'modules', xMm: qrX, yMm: 20, sideMm: QR_SIDE, size: tag.qr.size, dark: tag.qr.dark },
+    text(qrX + QR_SIDE / 2, 40, tag.code, { face: 'text-strong', sizePt: 8, align: 'centre' }),
+    text(TEXT_X, TAG.heightMm - 3.2, tag.maker, { sizePt: 6.6, colour: SOFT }),
+  ]
+}
+
+type TextMark = Extract<Mark, { kind: 'text' }>
+
+function text(xMm: number, yMm: number, words: string, style: Partial<TextMark>): Mark {
+  return {
+    kind: 'text',
+    xMm,
+    yMm,
+    text: words,
+    face: 'text',
+    sizePt: 7,
+    colour: INK,
+    align: 'left',
+    ...style,
+  }
+}
+
+function shifted(mark: Mark, byX: number, byY: number): Mark {
+  if (mark.kind === 'line') {
+    const move = ([x, y]: readonly [number, number]) => [x + byX, y + byY] as const
+    return { ...mark, fromMm: move(mark.fromMm), toMm: move(mark.toMm) }
+  }
+  return { ...mark, xMm: mark.xMm + byX, yMm: mark.yMm + byY }
+}

@@ -1,0 +1,51 @@
+import type { Face, Measure } from './draw-list.ts'
+
+export type TextBox = Readonly<{
+  text: string
+  face: Face
+  sizePt: number
+  widthMm: number
+  maxLines: number
+}>
+
+/**
+ * Breaks a text into lines no wider than the box, at spaces, inside a word only when it is wider
+ * than a line; what is past `maxLines` ends in an ellipsis.
+ */
+export function wrapText(box: TextBox, measure: Measure): readonly string[] {
+  const fits = (line: string) => measure(line, box.face, box.sizePt) <= box.widthMm
+  const lines: string[] = []
+  let line = ''
+  for (const word of box.text.trim().split(/\s+/u)) {
+    const longer = line === '' ? word : `${line} ${word}`
+    if (fits(longer)) {
+      line = longer
+      continue
+    }
+    if (line !== '') lines.push(line)
+    const pieces = breakWord(word, fits)
+    lines.push(...pieces.slice(0, -1))
+    line = pieces.at(-1) ?? ''
+  }
+  if (line !== '') lines.push(line)
+  return lines.length <= box.maxLines ? lines : shorten(lines.slice(0, box.maxLines), fits)
+}
+
+function breakWord(word: string, fits: (line: string) => boolean): readonly string[] {
+  const pieces: string[] = []
+  let piece = ''
+  for (const letter of word) {
+    if (piece === '' || fits(piece + letter)) piece += letter
+    else {
+      pieces.push(piece)
+      piece = letter
+    }
+  }
+  return [...pieces, piece]
+}
+
+function shorten(lines: readonly string[], fits: (line: string) => boolean): readonly string[] {
+  const letters = [...(lines.at(-1) ?? '')]
+  while (letters.length > 0 && !fits(`${letters.join('').trimEnd()}…`)) letters.pop()
+  return [...lines.slice(0, -1), `${letters.join('').trimEnd()}…`]
+}

@@ -1,0 +1,195 @@
+import * as fc from 'fast-check'
+import jsQR from 'jsqr'
+import { describe, expect, it } from 'vitest'
+import type { Mark, Measure } from '../../../electron/service/documents/draw-list.ts'
+import { PAPER } from '../../../electron/service/documents/draw-list.ts'
+import { measureText, textRuns } from '../../../electron/service/documents/fonts.ts'
+import { makeTags } from '../../../electron/service/documents/make-tags.ts'
+import { qrCode } from '../../../electron/service/documents/qr-code.ts'
+import { TAG, type Tag, tagMarks, tagSheet } from '../../../electron/service/documents/tag-sheet.ts'
+import { wrapText } from '../../../electron/service/documents/wrap-text.ts'
+
+const tag: Tag = {
+  name: 'Tidewrack diamond earrings',
+  colourway: 'Wet slate and brine',
+  code: 'TW-0007',
+  qr: qrCode('TW-0007'),
+  price: '€ 38.00',
+  materials: 'Glass beads, braided thread, ear wires: steel',
+  care: 'Keep dry.',
+  caution: 'Not a toy. Small parts: keep from children under 3.',
+  maker: 'Saltmarsh Beadworks',
+  picture: {
+    widthMm: 3.2,
+    heightMm: 1.3,
+    beadWidthMm: 1.6,
+    beadHeightMm: 1.3,
+    beads: [
+      { xMm: 0.8, yMm: 0.65, colour: '#4b5a63' },
+      { xMm: 2.4, yMm: 0.65, colour: '#2f6f82' },
+    ],
+  },
+}
+
+/** Left, top, right and bottom of a mark in mm; a text's top is its cap height, near enough. */
+function extent(mark: Mark): readonly [number, number, number, number] {
+  switch (mark.kind) {
+    case 'text': {
+      const width = measureText(mark.text, mark.face, mark.sizePt)
+      const left = mark.xMm - { left: 0, right: width, centre: width / 2 }[mark.align]
+      return [left, mark.yMm - mark.sizePt * 0.25, left + width, mark.yMm]
+    }
+    case 'line':
+      return [mark.fromMm[0], mark.fromMm[1], mark.toMm[0], mark.toMm[1]]
+    case 'box':
+      return [mark.xMm, mark.yMm, mark.xMm + mark.widthMm, mark.yMm + mark.heightMm]
+    case 'modules':
+      return [mark.xMm, mark.yMm, mark.xMm + mark.sideMm, mark.yMm + mark.sideMm]
+  }
+}
+
+describe('qrCode', () => {
+  it('gives modules that an independent reader reads back', () => {
+    fc.assert(
+      fc.property(fc.stringMatching(/^[A-Z]{2,4}-[0-9A-Z]{4,8}$/), (code) => {
+        const { size, dark } = qrCode(code)
+        const [quiet, scale] = [4, 4]
+        const side = (size + 2 * quiet) * scale
+        const pixels = new Uint8ClampedArray(side * side * 4).fill(255)
+        for (let y = 0; y < side; y += 1) {
+          for (let x = 0; x < side; x += 1) {
+            const [column, row] = [Math.floor(x / scale) - quiet, Math.floor(y / scale) - quiet]
+            const inside = column >= 0 && column < size && row >= 0 && row < size
+            if (inside && dark[row * size + column])
+              pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3)
+          }
+        }
+        expect(jsQR(pixels, side, side)?.data).toBe(code)
+      }),
+      { numRuns: 20 },
+    )
+  })
+})
+
+describe('tagMarks', () => {
+  it('keeps every mark of a tag inside its card, whatever the texts', () => {
+    const words = fc.string({ unit: 'grapheme', maxLength: 160 })
+    fc.assert(
+      fc.property(
+        fc.record({ name: words, colourway: words, materials: words, care: words, caution: words }),
+        (texts) => {
+          for (const mark of tagMarks({ ...tag, ...texts }, measureText)) {
+            const [left, top, right, bottom] = extent(mark)
+            expect(left).toBeGreaterThanOrEqual(0)
+            expect(top).toBeGreaterThanOrEqual(0)
+            expect(right).toBeLessThanOrEqual(TAG.widthMm + 0.001)
+            expect(bottom).toBeLessThanOrEqual(TAG.heightMm + 0.001)
+          }
+        },
+      ),
+      { numRuns: 60 },
+    )
+  })
+
+  it('prints name, code, price, care and caution', () => {
+    const texts = tagMarks(tag, measureText).flatMap((mark) =>
+      mark.kind === 'text' ? [mark.text] : [],
+    )
+    expect(texts).toEqual(
+      expect.arrayContaining([tag.name, tag.code, '€ 38.00', 'Keep dry.', 'Saltmarsh Beadworks']),
+    )
+    expect(texts.join(' ')).toContain('Not a toy. Small parts')
+  })
+
+  it('leaves the price out when there is none', () => {
+    const texts = tagMarks({ ...tag, price: null }, measureText).map((mark) =>
+      'text' in mark ? mark.text : '',
+    )
+    expect(texts).not.toContain('€ 38.00')
+  })
+})
+
+describe('tagSheet', () => {
+  it.each(['a4', 'letter'] as const)(
+    'puts ten tags on a page of %s and keeps them on the paper',
+    (paper) => {
+      const pages = tagSheet(
+        Array.from({ length: 11 }, () => tag),
+        paper,
+        measureText,
+      )
+      expect(pages).toHaveLength(2)
+      for (const { marks } of pages) {
+        for (const mark of marks) {
+          const [left, top, right, bottom] = extent(mark)
+          expect(Math.min(left, top)).toBeGreaterThan(5)
+          expect(right).toBeLessThan(PAPER[paper].widthMm - 5)
+          expect(bottom).toBeLessThan(PAPER[paper].heightMm - 5)
+        }
+      }
+    },
+  )
+})
+
+describe('wrapText', () => {
+  const measure: Measure = (text) => [...text].length
+  const box = { face: 'text', sizePt: 8 } as const
+
+  it('breaks at spaces', () => {
+    const lines = wrapText({ ...box, text: 'one two three', widthMm: 7, maxLines: 5 }, measure)
+    expect(lines).toEqual(['one two', 'three'])
+  })
+
+  it('breaks a word that is wider than the line', () => {
+    expect(wrapText({ ...box, text: 'abcdefgh', widthMm: 3, maxLines: 5 }, measure)).toEqual([
+      'abc',
+      'def',
+      'gh',
+    ])
+  })
+
+  it('ends in an ellipsis what does not fit', () => {
+    expect(wrapText({ ...box, text: 'one two three', widthMm: 5, maxLines: 2 }, measure)).toEqual([
+      'one',
+      'two…',
+    ])
+  })
+
+  it('never makes a line wider than the box and never drops a letter before the last line', () => {
+    const request = fc.record({
+      text: fc.string({ unit: 'grapheme', maxLength: 80 }),
+      widthMm: fc.integer({ min: 2, max: 30 }),
+    })
+    fc.assert(
+      fc.property(request, ({ text, widthMm }) => {
+        const lines = wrapText({ ...box, text, widthMm, maxLines: 1_000 }, measure)
+        expect(lines.every((line) => measure(line, 'text', 8) <= widthMm)).toBe(true)
+        expect(lines.join('').replaceAll(/\s/gu, '')).toBe(text.replaceAll(/\s/gu, ''))
+      }),
+    )
+  })
+})
+
+describe('textRuns', () => {
+  it('sets letters that a face lacks in the wide font and keeps every letter', () => {
+    const runs = textRuns('Seegras שלום', 'text')
+    expect(runs.map((run) => run.font)).toEqual(['text', 'wide'])
+    expect(runs.map((run) => run.text).join('')).toBe('Seegras שלום')
+  })
+})
+
+describe('makeTags', () => {
+  it('makes a PDF with its own fonts embedded and none of the reader’s', async () => {
+    const { bytes, pages } = await makeTags({
+      tags: [tag],
+      paper: 'a4',
+      workshopName: 'Saltmarsh Beadworks',
+      madeAtMs: 0,
+    })
+    const body = Buffer.from(bytes).toString('latin1')
+    expect(pages).toBe(1)
+    expect(body.startsWith('%PDF-')).toBe(true)
+    expect(body).toContain('/FontFile2')
+    expect(body).not.toContain('Helvetica')
+  })
+})
