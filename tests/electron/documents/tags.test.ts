@@ -64,7 +64,7 @@ describe('qrCode', () => {
               pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3)
           }
         }
-        expect(jsQR(pixels, side, side)?.data).toBe(code)
+        expect(jsQR.default(pixels, side, side)?.data).toBe(code)
       }),
       { numRuns: 20 },
     )
