@@ -7,12 +7,25 @@ export type Direction = 'up' | 'down' | 'left' | 'right'
 /** The short thread between two neighbouring beads on the edge of the work. */
 export type Bridge = Readonly<{ a: BeadNumber; b: BeadNumber }>
 
-/** One thing the needle does. The list of them, in order, is the thread's whole journey through a part. */
+/**
+ * One thing the needle does. The list of them, in order, is the thread's whole journey through a part.
+ *
+ * `pick-up` strings beads, each a first pass in its own direction. `hook` goes under the bridge that
+ * lies on the `edge` side of its two beads. `tail` moves the needle to the start tail, which leaves
+ * `bead` on its `edge` side. `join` passes a bead of another part. `add-thread` begins a new length,
+ * `cut` ends one and says how much of it is cut off as too short to use.
+ */
 export type RouteEvent =
-  | Readonly<{ kind: 'pick-up'; beads: readonly BeadNumber[] }>
+  | Readonly<{
+      kind: 'pick-up'
+      beads: readonly BeadNumber[]
+      directions: readonly Direction[]
+    }>
   | Readonly<{ kind: 'pass'; bead: BeadNumber; direction: Direction; purpose: PassPurpose }>
-  | Readonly<{ kind: 'hook'; bridge: Bridge }>
+  | Readonly<{ kind: 'hook'; bridge: Bridge; edge: Direction }>
   | Readonly<{ kind: 'turn'; around: 'bead' | 'edge' | 'warp'; bead: BeadNumber }>
+  | Readonly<{ kind: 'join'; partId: string; bead: BeadNumber; direction: Direction }>
+  | Readonly<{ kind: 'tail'; bead: BeadNumber; edge: Direction }>
   | Readonly<{ kind: 'row'; row: number; side: 'left' | 'right' }>
   | Readonly<{ kind: 'finding'; findingId: string }>
   | Readonly<{ kind: 'knot'; near: BeadNumber }>
