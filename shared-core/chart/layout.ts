@@ -1,0 +1,137 @@
+import type { BeadForm } from '../beads/bead-form.ts'
+import { rowExtent } from './bead-extent.ts'
+import type { CellRef, Chart, ChartRow } from './chart.ts'
+import { beadBox, cellCentre, isOddColumn, type StitchPitch, stitchPitch } from './stitch-pitch.ts'
+
+/** A box in mm, y down. */
+export type BoundsMm = Readonly<{ left: number; top: number; right: number; bottom: number }>
+
+/**
+ * Where every bead of a chart lies, in mm, y down, origin at the chart's left and top.
+ *
+ * `xMm` and `yMm` are centres in the order of bead numbers (8 bytes a bead). Hole axis, box and
+ * tilt follow from `pitch` by `holeAxis`, `beadBox` and `beadTilt`. `widthMm` and `heightMm` are
+ * the extent of the beads, at the nominal bead size.
+ */
+export type ChartLayout = Readonly<{
+  pitch: StitchPitch
+  xMm: Float32Array
+  yMm: Float32Array
+  bounds: BoundsMm
+  widthMm: number
+  heightMm: number
+}>
+
+export type LayoutOptions = Readonly<{
+  /** What a thread takes up between two beads, mm (`threadGapMm`); beads touch when it is left out. */
+  threadMm?: number
+}>
+
+/**
+ * Lays a chart out at a bead form's nominal size.
+ *
+ * The rule of each stitch is `stitchPitch`'s. One pass over the cells; a chart without beads has
+ * empty arrays and no size.
+ */
+export function layoutChart(
+  chart: Chart,
+  form: BeadForm,
+  { threadMm = 0 }: LayoutOptions = {},
+): ChartLayout {
+  const size = { diameterMm: form.diameterMm.value, lengthMm: form.lengthMm.value, threadMm }
+  const pitch = stitchPitch(chart.stitch, size)
+  const bounds = chartBounds(chart, pitch)
+  const widthMm = bounds.right - bounds.left
+  const heightMm = bounds.bottom - bounds.top
+  return { pitch, ...centres(chart.rows, pitch), bounds, widthMm, heightMm }
+}
+
+/** The box that holds every bead, in mm; all zero for a chart without beads. Looks at row ends only. */
+export function chartBounds(chart: Chart, pitch: StitchPitch): BoundsMm {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity]
+  chart.rows.forEach((row, number) => {
+    const { first, last } = rowExtent(row)
+    if (last < first) return
+    const box = beadBox(pitch, number)
+    const from = cellCentre(pitch, number, row.start + 2 * first)
+    const to = cellCentre(pitch, number, row.start + 2 * last)
+    left = Math.min(left, from.xMm - box.widthMm / 2)
+    right = Math.max(right, to.xMm + box.widthMm / 2)
+    top = Math.min(top, highest(pitch, row, number) - box.heightMm / 2)
+    bottom = Math.max(bottom, lowest(pitch, row, number) + box.heightMm / 2)
+  })
+  return left > right ? { left: 0, top: 0, right: 0, bottom: 0 } : { left, top, right, bottom }
+}
+
+/**
+ * The cell under a point, in a row or position that may lie outside the chart: where a bead would go.
+ *
+ * @param phaseOf - The parity (0 or 1) of positions in a row, see `rowPhase`.
+ */
+export function cellAtPoint(
+  pitch: StitchPitch,
+  point: Readonly<{ xMm: number; yMm: number }>,
+  phaseOf: (row: number) => number,
+): CellRef {
+  const across = (point.xMm - pitch.leftMm) / pitch.halfMm
+  if (pitch.dropMm > 0) {
+    const at = 2 * Math.round(across / 2)
+    const drop = isOddColumn(at) ? pitch.dropMm : 0
+    return { row: Math.round((point.yMm - pitch.topMm - drop) / pitch.downMm), at }
+  }
+  const row = Math.round((point.yMm - pitch.topMm) / pitch.downMm)
+  const phase = phaseOf(row)
+  return { row, at: phase + 2 * Math.round((across - phase) / 2) }
+}
+
+function centres(rows: readonly ChartRow[], pitch: StitchPitch) {
+  const room = rows.reduce((sum, row) => sum + row.cells.length, 0)
+  const xMm = new Float32Array(room)
+  const yMm = new Float32Array(room)
+  let bead = 0
+  rows.forEach((row, number) => {
+    bead = placeRow({ row, number, pitch, xMm, yMm, bead })
+  })
+  return bead === room ? { xMm, yMm } : { xMm: xMm.slice(0, bead), yMm: yMm.slice(0, bead) }
+}
+
+type RowPlacing = Readonly<{
+  row: ChartRow
+  number: number
+  pitch: StitchPitch
+  xMm: Float32Array
+  yMm: Float32Array
+  bead: number
+}>
+
+function placeRow({ row, number, pitch, xMm, yMm, bead: from }: RowPlacing): number {
+  const { start, cells } = row
+  const { leftMm, halfMm, dropMm } = pitch
+  const y = pitch.topMm + number * pitch.downMm
+  const odd = y + dropMm
+  let bead = from
+  for (let i = 0; i < cells.length; i += 1) {
+    if (cells[i] === 0) continue
+    const at = start + 2 * i
+    xMm[bead] = leftMm + at * halfMm
+    yMm[bead] = isOddColumn(at) ? odd : y
+    bead += 1
+  }
+  return bead
+}
+
+function highest(pitch: StitchPitch, row: ChartRow, number: number): number {
+  const even = pitch.topMm + number * pitch.downMm
+  return pitch.dropMm === 0 || hasColumn(row, 0) ? even : even + pitch.dropMm
+}
+
+function lowest(pitch: StitchPitch, row: ChartRow, number: number): number {
+  const even = pitch.topMm + number * pitch.downMm
+  return pitch.dropMm > 0 && hasColumn(row, 1) ? even + pitch.dropMm : even
+}
+
+function hasColumn({ start, cells }: ChartRow, parity: number): boolean {
+  const skip = isOddColumn(start) === (parity === 1) ? 0 : 1
+  for (let i = skip; i < cells.length; i += 2) if (cells[i] !== 0) return true
+  return false
+}
