@@ -75,13 +75,18 @@ export function cellAtPoint(
 ): CellRef {
   const across = (point.xMm - pitch.leftMm) / pitch.halfMm
   if (pitch.dropMm > 0) {
-    const at = 2 * Math.round(across / 2)
+    const at = 2 * nearest(across / 2)
     const drop = isOddColumn(at) ? pitch.dropMm : 0
-    return { row: Math.round((point.yMm - pitch.topMm - drop) / pitch.downMm), at }
+    return { row: nearest((point.yMm - pitch.topMm - drop) / pitch.downMm), at }
   }
-  const row = Math.round((point.yMm - pitch.topMm) / pitch.downMm)
+  const row = nearest((point.yMm - pitch.topMm) / pitch.downMm)
   const phase = phaseOf(row)
-  return { row, at: phase + 2 * Math.round((across - phase) / 2) }
+  return { row, at: phase + 2 * nearest((across - phase) / 2) }
+}
+
+/** Math.round without a negative zero, so that equal cells compare equal. */
+function nearest(value: number): number {
+  return Math.round(value) || 0
 }
 
 function centres(rows: readonly ChartRow[], pitch: StitchPitch) {

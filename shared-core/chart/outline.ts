@@ -18,19 +18,39 @@ export type Outline = Readonly<{ loops: readonly OutlineLoop[]; areaMm2: number 
 /**
  * The silhouette of a chart's beads in mm.
  *
- * Each bead stands for its share of the lattice, so that thread gaps inside the work are covered and
- * the open middles of right-angle weave too; the outermost edges are those of the beads. Beads that
+ * Each bead stands for its share of the lattice, so that thread gaps inside the work are covered, and
+ * so are the open middles of right-angle weave; the outermost edges are those of the beads. Beads that
  * touch at a corner only are apart. Linear in cells, and in corners of the silhouette.
  */
 export function traceOutline(chart: Chart, pitch: StitchPitch): Outline {
   const stripes = silhouetteStripes(chart)
   const { left, top, right, bottom } = chartBounds(chart, pitch)
-  const toX = (at: number): number => clamp(pitch.leftMm + (at - 1) * pitch.halfMm, left, right)
-  const toY = (level: number): number =>
-    clamp(pitch.topMm + (level / stripes.perRow - 0.5) * pitch.downMm, top, bottom)
-  const loops = traceLoops(stripes).map((points) => loopInMm(points, toX, toY))
+  const { toX, toY } = chart.stitch === 'right-angle-weave' ? bandEdges(pitch) : shareEdges(pitch)
+  const loops = traceLoops(stripes).map((points) =>
+    loopInMm(
+      points,
+      (at) => clamp(toX(at), left, right),
+      (level) => clamp(toY(level / stripes.perRow), top, bottom),
+    ),
+  )
   const areaMm2 = loops.reduce((sum, loop) => sum + (loop.isHole ? -1 : 1) * loop.areaMm2, 0)
   return { loops, areaMm2 }
+}
+
+type Edges = Readonly<{ toX: (at: number) => number; toY: (row: number) => number }>
+
+function shareEdges({ leftMm, halfMm, topMm, downMm }: StitchPitch): Edges {
+  return {
+    toX: (at) => leftMm + (at - 1) * halfMm,
+    toY: (row) => topMm + (row - 0.5) * downMm,
+  }
+}
+
+/** Right-angle weave: joints as wide as a bead's diameter, between them the length of a bead. */
+function bandEdges({ size: { diameterMm, lengthMm } }: StitchPitch): Edges {
+  const edge = (band: number): number =>
+    Math.floor(band / 2) * (diameterMm + lengthMm) + (band % 2 === 0 ? 0 : diameterMm)
+  return { toX: edge, toY: edge }
 }
 
 function loopInMm(

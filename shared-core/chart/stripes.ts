@@ -1,10 +1,11 @@
 import type { Chart, ChartRow } from './chart.ts'
+import { ringStripes } from './ring-stripes.ts'
 
 /**
  * The silhouette of a chart cut into level stripes, from the top.
  *
  * Each stripe is the covered intervals in half beads, ascending and apart: `[from, to, from, to ...]`.
- * A bead covers `at` to `at + 2`. Stripes are one row high, in peyote half a row, because its odd
+ * A bead covers `at` to `at + 2` (`at + 1` in right-angle weave, see `ringStripes`). Stripes are one row high, in peyote half a row, because its odd
  * columns hang half a row lower.
  */
 export type Stripes = Readonly<{
@@ -17,6 +18,7 @@ export type Stripes = Readonly<{
 /** The stripes of a chart's silhouette; read one at a time, so nothing is held but the chart. */
 export function silhouetteStripes({ stitch, rows }: Chart): Stripes {
   if (stitch === 'peyote') return peyoteStripes(rows)
+  if (stitch === 'right-angle-weave') return ringStripes(rows)
   return {
     perRow: 1,
     count: rows.length,
