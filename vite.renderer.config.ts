@@ -1,0 +1,18 @@
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vite'
+
+/** The window's page: ES modules served by the app's own scheme. */
+export default defineConfig({
+  root: 'renderer',
+  base: './',
+  plugins: [react()],
+  build: {
+    outDir: '../dist/renderer',
+    emptyOutDir: true,
+    target: 'chrome130',
+    // Nothing inlined: the page's security policy allows no data: scripts, styles or fonts.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    reportCompressedSize: false,
+  },
+})
