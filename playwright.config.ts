@@ -1,0 +1,15 @@
+import { defineConfig } from '@playwright/test'
+
+/** End-to-end tests in the real app: unpackaged, or packaged with TALLYSTRAND_APP=packaged. */
+export default defineConfig({
+  testDir: 'tests/e2e',
+  testMatch: '**/*.spec.ts',
+  globalSetup: './tests/e2e/open-display.ts',
+  outputDir: 'test-output/e2e',
+  fullyParallel: true,
+  workers: 2,
+  retries: 0,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [['list']],
+})
