@@ -1,0 +1,36 @@
+import type { Transaction } from 'kysely'
+import type {
+  CallName,
+  CallOutput,
+  Calls,
+  ParsedInput,
+} from '../../../shared-core/contract/calls.ts'
+import type { Act } from '../store/act.ts'
+import type { Database } from '../store/database.ts'
+
+/** What a handler that only reads may use: one consistent view of the store. */
+export type Reading = Readonly<{ trx: Transaction<Database>; atMs: number }>
+
+/** What an act answers with, and how the history names it. */
+export type Done<T> = Readonly<{ value: T; label: string }>
+
+/** Calls that change the store and can be undone. */
+export type ActName = { [N in CallName]: Calls[N]['undoable'] extends true ? N : never }[CallName]
+/** Calls that change the store outside the history. */
+export type StepName = {
+  [N in Exclude<CallName, ActName>]: Calls[N]['changes']['length'] extends 0 ? never : N
+}[Exclude<CallName, ActName>]
+/** Calls that only read. */
+export type QueryName = Exclude<CallName, ActName | StepName>
+
+/** Reads what a query answers. */
+export type QueryHandler<N extends QueryName> = (
+  reading: Reading,
+  input: ParsedInput<N>,
+) => Promise<CallOutput<N>>
+
+/** Does an act of the maker inside its transaction; throws `Refused` to leave everything as it was. */
+export type ActHandler<N extends ActName> = (
+  act: Act,
+  input: ParsedInput<N>,
+) => Promise<Done<CallOutput<N>>>

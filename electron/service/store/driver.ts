@@ -1,0 +1,95 @@
+import BetterSqlite, { type Database as Connection, type Statement } from 'better-sqlite3'
+import { type Dialect, Kysely, SqliteDialect } from 'kysely'
+import type { Database } from './database.ts'
+
+// The one module that knows which database stands behind kysely, and how to set it up.
+
+/** A store's open file: kysely in front, and what only this database can do. */
+export type Driver = Readonly<{
+  db: Kysely<Database>
+  pragma: (text: string) => unknown
+  /** Copies the file as it stands, log included, while it is open. */
+  copyTo: (file: string) => Promise<void>
+  close: () => Promise<void>
+}>
+
+/** Statements kept prepared; a store has a few hundred kinds of them. */
+const KEPT_STATEMENTS = 600
+
+/** Opens a file, or a database in memory for `:memory:`. Sets nothing yet: see `setUpConnection`. */
+export function openDriver(file: string): Driver {
+  const connection = new BetterSqlite(file, { timeout: 5_000, ...nativeBinding() })
+  const db = new Kysely<Database>({ dialect: dialectOn(connection) })
+  return {
+    db,
+    pragma: (text) => connection.pragma(text, { simple: true }),
+    copyTo: async (target) => {
+      await connection.backup(target)
+    },
+    close: () => db.destroy(),
+  }
+}
+
+/** The version in the write-ahead log counts too; read-only, so that closing changes nothing. */
+export function peekVersion(file: string): number {
+  const connection = new BetterSqlite(file, { readonly: true, ...nativeBinding() })
+  try {
+    return Number(connection.pragma('user_version', { simple: true }))
+  } finally {
+    connection.close()
+  }
+}
+
+/** Runtimes whose Node-API is older than the shipped module wants bring a module of their own. */
+function nativeBinding(): Readonly<{ nativeBinding?: string }> {
+  const path = process.env['TALLYSTRAND_SQLITE_BINDING']
+  return Number(process.versions['napi']) < 10 && path ? { nativeBinding: path } : {}
+}
+
+function dialectOn(connection: Connection): Dialect {
+  const kept = new Map<string, Statement>()
+  const prepare = (sql: string): Statement => {
+    const known = kept.get(sql)
+    if (known !== undefined) return known
+    const statement = connection.prepare(sql)
+    if (kept.size >= KEPT_STATEMENTS) kept.clear()
+    kept.set(sql, statement)
+    return statement
+  }
+  return new SqliteDialect({
+    database: {
+      prepare,
+      close: () => {
+        kept.clear()
+        connection.close()
+      },
+    },
+  })
+}
+
+/**
+ * Makes the connection durable and strict, and reads back that it is.
+ *
+ * Write-ahead log synced at every commit; foreign keys held; no memory mapping, which turns a read
+ * error into a crash; on macOS the drive's cache is flushed too.
+ */
+export function setUpConnection({ pragma }: Driver, inMemory: boolean): void {
+  if (!inMemory) expectPragma(pragma, 'journal_mode = wal', 'wal')
+  pragma('synchronous = full')
+  expectPragma(pragma, 'synchronous', 2)
+  pragma('foreign_keys = on')
+  expectPragma(pragma, 'foreign_keys', 1)
+  pragma('mmap_size = 0')
+  if (process.platform === 'darwin') {
+    expectPragma(pragma, 'fullfsync = on', undefined)
+    expectPragma(pragma, 'fullfsync', 1)
+    pragma('checkpoint_fullfsync = on')
+  }
+}
+
+function expectPragma(pragma: Driver['pragma'], text: string, expected: unknown): void {
+  const found = pragma(text)
+  if (expected !== undefined && found !== expected) {
+    throw new Error(`pragma ${text}: expected ${expected}, got ${found}`)
+  }
+}

@@ -1,0 +1,12 @@
+import type { Migration } from 'kysely/migration'
+import * as begin from './0010-begin.ts'
+
+/** Every migration in order, listed by hand so that a bundle carries them. Names never change. */
+export const migrations: Readonly<Record<string, Migration>> = {
+  '0010-begin': begin,
+}
+
+/** The number of the newest migration: the version a file has once it is up to date. */
+export const latestVersion = Math.max(
+  ...Object.keys(migrations).map((name) => Number.parseInt(name, 10)),
+)
