@@ -2,21 +2,19 @@ import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 
 import { buildStudio } from './build.ts'
+import { runTool } from './run-tool.ts'
 import { readRuntime, repo } from './runtime.ts'
 
 /** Makes the unpacked app for this platform in release/ and gives its folder. */
 export async function packageStudio(): Promise<string> {
   await buildStudio()
-  const runtime = readRuntime()
-  process.env['TALLYSTRAND_ELECTRON_DIST'] = runtime.folder
-  process.env['TALLYSTRAND_ELECTRON_VERSION'] = runtime.version
-  const { build, Platform } = await import('electron-builder')
-  const { packaging } = await import('../electron-builder.config.ts')
-  await build({
-    targets: Platform.current().createTarget('dir'),
-    config: packaging,
-    projectDir: repo,
-  })
+  const { folder, version } = readRuntime()
+  const { code, output } = await runTool(
+    'electron-builder',
+    ['--dir', '--publish', 'never', '--config', 'electron-builder.config.mjs'],
+    { env: { TALLYSTRAND_ELECTRON_DIST: folder, TALLYSTRAND_ELECTRON_VERSION: version } },
+  )
+  if (code !== 0) throw new Error(`electron-builder ended with ${code}\n${output}`)
   return join(repo, 'release', unpackedName())
 }
 

@@ -20,6 +20,8 @@ export function medianOf(
   const sorted = values.toSorted((a, b) => a - b)
   const middle = sorted.length / 2
   const at = (index: number) => sorted[index] ?? Number.NaN
-  const median = Number.isInteger(middle) ? (at(middle - 1) + at(middle)) / 2 : at(Math.floor(middle))
+  const median = Number.isInteger(middle)
+    ? (at(middle - 1) + at(middle)) / 2
+    : at(Math.floor(middle))
   return { unit, median, low: at(0), high: at(sorted.length - 1) }
 }

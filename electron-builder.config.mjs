@@ -1,13 +1,15 @@
 import { rmSync } from 'node:fs'
 import { join } from 'node:path'
 
-import type { AfterPackContext, Configuration } from 'electron-builder'
-
 const electronDist = process.env['TALLYSTRAND_ELECTRON_DIST']
 const electronVersion = process.env['TALLYSTRAND_ELECTRON_VERSION']
 
-/** How the studio is packed for Linux, Windows and macOS. */
-export const packaging: Configuration = {
+/**
+ * How the studio is packed for Linux, Windows and macOS.
+ *
+ * @type {import('electron-builder').Configuration}
+ */
+export default {
   appId: 'invalid.tallystrand.studio',
   productName: 'Tallystrand',
   copyright: 'MIT licence',
@@ -67,7 +69,7 @@ export const packaging: Configuration = {
 }
 
 /** Takes out what only a development runtime carries. */
-async function afterPack({ appOutDir, packager }: AfterPackContext): Promise<void> {
+async function afterPack({ appOutDir, packager }) {
   const resources = packager.getResourcesDir(appOutDir)
   for (const name of ['default_app.asar', 'app-update.yml']) {
     rmSync(join(resources, name), { force: true })

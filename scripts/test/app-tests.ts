@@ -1,0 +1,32 @@
+import { readFileSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { runTool } from '../run-tool.ts'
+import { repo } from '../runtime.ts'
+import type { StepEnd } from './step.ts'
+
+/** End-to-end tests in the real app, as it is run from the sources or as it is packed. */
+export async function runAppTests(app: 'unpackaged' | 'packaged'): Promise<StepEnd> {
+  const report = join(repo, 'test-output', `playwright-${app}.json`)
+  rmSync(report, { force: true })
+  const { code, output, seconds } = await runTool('playwright', ['test', '--reporter=list,json'], {
+    env: { TALLYSTRAND_APP: app, PLAYWRIGHT_JSON_OUTPUT_NAME: report, PLAYWRIGHT_FORCE_TTY: '0' },
+    show: true,
+  })
+  const { passed, failed } = countPlaywright(report)
+  return {
+    name: `end-to-end tests (playwright, ${app} app)`,
+    seconds,
+    passed,
+    failed: code !== 0 && failed === 0 ? 1 : failed,
+    output: code === 0 ? '' : output,
+  }
+}
+
+function countPlaywright(report: string): Readonly<{ passed: number; failed: number }> {
+  try {
+    const { stats } = JSON.parse(readFileSync(report, 'utf8'))
+    return { passed: stats.expected, failed: stats.unexpected + stats.flaky }
+  } catch {
+    return { passed: 0, failed: 0 }
+  }
+}

@@ -1,0 +1,35 @@
+import { readFileSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import { runTool } from '../run-tool.ts'
+import { repo } from '../runtime.ts'
+import type { StepEnd } from './step.ts'
+
+const report = join(repo, 'test-output', 'vitest.json')
+
+/** Unit, property and store tests on plain Node, with coverage. */
+export async function runUnitTests(): Promise<StepEnd> {
+  rmSync(report, { force: true })
+  const { code, output, seconds } = await runTool(
+    'vitest',
+    ['run', '--coverage', '--reporter=dot', '--reporter=json', `--outputFile.json=${report}`],
+    { show: true },
+  )
+  const { passed, failed } = countVitest()
+  // A run that ends badly without a failed test, such as one that never began, is a failure too.
+  return {
+    name: 'unit and store tests (vitest)',
+    seconds,
+    passed,
+    failed: code !== 0 && failed === 0 ? 1 : failed,
+    output: code === 0 ? '' : output,
+  }
+}
+
+function countVitest(): Readonly<{ passed: number; failed: number }> {
+  try {
+    const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(report, 'utf8'))
+    return { passed: numPassedTests, failed: numFailedTests }
+  } catch {
+    return { passed: 0, failed: 0 }
+  }
+}
