@@ -1,4 +1,4 @@
-import type { Packing } from './packing.ts'
+import { type Packing, total } from './packing.ts'
 
 /**
  * More shares of `size` than this cannot fit beside those placed, however all are arranged.
@@ -7,14 +7,20 @@ import type { Packing } from './packing.ts'
  * takes floor(s / d) of them; d = 1 compares the plain totals, d = a size at hand counts the ends of
  * lots that are too small.
  */
-export function boundMore({ capacity, sizes, placed }: Packing, size: number): number {
-  const counts = placed.map((row) => row.reduce((sum, count) => sum + count, 0))
-  const bounds = [1, size, ...sizes]
-    .filter((divisor) => divisor <= size)
-    .map((divisor) => {
-      const room = capacity.reduce((sum, lot) => sum + Math.floor(lot / divisor), 0)
-      const used = sizes.reduce((sum, s, i) => sum + (counts[i] ?? 0) * Math.floor(s / divisor), 0)
-      return Math.floor((room - used) / Math.floor(size / divisor))
-    })
-  return Math.max(0, Math.min(...bounds))
+export function boundMore(packing: Packing, size: number): number {
+  let bound = Math.min(boundBy(1, packing, size), boundBy(size, packing, size))
+  for (const divisor of packing.sizes) {
+    if (divisor < size) bound = Math.min(bound, boundBy(divisor, packing, size))
+  }
+  return Math.max(0, bound)
+}
+
+function boundBy(divisor: number, { capacity, sizes, placed }: Packing, size: number): number {
+  let room = 0
+  for (const lot of capacity) room += Math.floor(lot / divisor)
+  for (const [s, row] of placed.entries()) {
+    const parts = Math.floor((sizes[s] ?? 0) / divisor)
+    if (parts > 0) room -= parts * total(row)
+  }
+  return Math.floor(room / Math.floor(size / divisor))
 }

@@ -26,6 +26,6 @@ export type MaterialStock = Readonly<{
   ask(demand: Demand): Answer
   /** Holds stock for the demand asked last: all it allows, or only what `units` of it take. Returns its place in `draws`. */
   hold(demand: Demand, units: number | 'all'): number
-  /** The lots of each holding, once every demand has been held. */
+  /** The lots of each holding, once every demand has been held; worked out once, when first asked. */
   draws(): readonly (readonly LotDraw[])[]
 }>

@@ -29,8 +29,8 @@ export type CoverRequest = Readonly<{
   nodeBudget?: number
 }>
 
-/** One material's part in a line's cover, quantities in the material's unit. */
-export type MaterialCover = Readonly<{
+/** A material that does not allow all of a line's units; quantities in the material's unit. */
+export type Limit = Readonly<{
   materialId: string
   perUnit: number
   /** Units this material alone allows, beside what earlier promises and reservations hold. */
@@ -40,11 +40,9 @@ export type MaterialCover = Readonly<{
   onHand: number
   /** Of what is on hand, held by earlier promises, other lines' reservations and other purposes. */
   heldByOthers: number
-  /** Lots of what this line holds. */
-  draws: readonly LotDraw[]
   /** What is missing to finish all units. */
   short: number
-  /** The cheapest single offer that fills `short`; absent when nothing is short or nobody offers it. */
+  /** The cheapest single offer that fills `short`; absent when nobody offers it. */
   purchase?: Purchase
 }>
 
@@ -56,16 +54,23 @@ export type LineCover = Readonly<{
   upperBound: number
   proof: Proof
   unassigned: readonly string[]
-  materials: readonly MaterialCover[]
   /** Materials that do not allow all units, most binding first. */
-  limits: readonly MaterialCover[]
+  limits: readonly Limit[]
 }>
 
 /** What is missing of a material over all lines, in its unit, and the cheapest single offer for it. */
 export type Shortage = Readonly<{ materialId: string; short: number; purchase?: Purchase }>
 
+/** What a line holds of one material, lot by lot. */
+export type MaterialDraws = Readonly<{ materialId: string; draws: readonly LotDraw[] }>
+
 /** Lines in order of promise, and the shortages of all of them together, in order of first need. */
-export type Cover = Readonly<{ lines: readonly LineCover[]; shortages: readonly Shortage[] }>
+export type Cover = Readonly<{
+  lines: readonly LineCover[]
+  shortages: readonly Shortage[]
+  /** The lots of what a line holds, by material in order of its needs; worked out when asked, as few lines are. */
+  drawsOf(lineId: string): readonly MaterialDraws[]
+}>
 
 /**
  * What stock does for promises, in order of promise (due date, then entry).
@@ -93,16 +98,20 @@ export type Cover = Readonly<{ lines: readonly LineCover[]; shortages: readonly 
 export function coverOrders(request: CoverRequest): Cover {
   const lines = [...request.lines].sort(byPromise)
   const stocks = openStocks(request, lines)
-  const held = lines.map((line) => holdLine(line, stocks, request.hold ?? 'promise'))
-  const draws = new Map([...stocks.values()].map(({ stock }) => [stock, stock.draws()]))
   const offers = Map.groupBy(request.offers ?? [], (offer) => offer.materialId)
-  const covers = lines.map((line, i) =>
-    lineCover(
-      line,
-      (held[i] ?? []).map((holding) => materialCover(holding, draws, offers)),
-    ),
-  )
-  return { lines: covers, shortages: shortagesOf(covers, offers) }
+  const held = lines.map((line) => holdLine(line, stocks, request.hold ?? 'promise', offers))
+  const covers = held.map(({ cover }) => cover)
+  return {
+    lines: covers,
+    shortages: shortagesOf(covers, offers),
+    drawsOf(lineId) {
+      const at = lines.findIndex((line) => line.lineId === lineId)
+      return (lines[at]?.needs ?? []).map(({ materialId }, i) => {
+        const draws = stocks.get(materialId)?.stock.draws() ?? []
+        return { materialId, draws: draws[held[at]?.places[i] ?? -1] ?? [] }
+      })
+    },
+  }
 }
 
 /** Order of promise: due date, then entry. */
@@ -117,14 +126,20 @@ type Offers = ReadonlyMap<string, readonly PackOffer[]>
 function openStocks(request: CoverRequest, lines: readonly CoverLine[]): Stocks {
   const lotsOf = lotsByMaterial(request.lots)
   const reservedOf = Map.groupBy(request.reservations ?? [], ({ materialId }) => materialId)
+  const byId = new Map(lines.map((line) => [line.lineId, line]))
   const stocks = new Map<string, OpenStock>()
-  for (const { needs } of lines) {
-    for (const need of needs) {
+  // Lines of one design share one list of needs, so each list is read once.
+  for (const needs of new Set(lines.map((line) => line.needs))) {
+    for (const [index, need] of needs.entries()) {
       const { materialId, lotsMatter } = need
-      if (stocks.has(materialId)) continue
+      checkNeed(needs, need, index)
+      const opened = stocks.get(materialId)
+      const isAlike = opened === undefined || opened.lotsMatter === lotsMatter
+      assert(isAlike, `${materialId}: its lots matter in all needs or in none`)
+      if (opened) continue
       const lots = lotsOf.get(materialId) ?? []
       const reservations = reservedOf.get(materialId) ?? []
-      const reserving = reservingDemands(materialId, reservations, lines)
+      const reserving = reservingDemands(materialId, reservations, byId)
       const { nodeBudget } = request
       const stock = openStock({ lotsMatter, lots, reservations, reserving, nodeBudget })
       const onHand = lots.reduce((sum, lot) => sum + lot.onHand, 0)
@@ -134,96 +149,77 @@ function openStocks(request: CoverRequest, lines: readonly CoverLine[]): Stocks 
   return stocks
 }
 
+function checkNeed(needs: readonly MaterialNeed[], need: MaterialNeed, index: number): void {
+  const { materialId, quantity } = need
+  assert(Number.isSafeInteger(quantity) && quantity > 0, `${materialId}: a whole need above 0`)
+  const first = needs.findIndex((other) => other.materialId === materialId)
+  assert(first === index, `${materialId}: one need for a material in a list of needs, not two`)
+}
+
 /** Demands on a material of the lines it is reserved for, in order of promise. */
 function reservingDemands(
   materialId: string,
   reservations: readonly Reservation[],
-  lines: readonly CoverLine[],
+  byId: ReadonlyMap<string, CoverLine>,
 ): readonly Demand[] {
-  const ids = new Set(reservations.flatMap(({ lineId }) => lineId ?? []))
-  if (ids.size === 0) return []
-  return lines
-    .filter(({ lineId }) => ids.has(lineId))
-    .flatMap((line) =>
-      line.needs
-        .filter((need) => need.materialId === materialId)
-        .map((need) => demandOf(line, need)),
-    )
+  const ids = new Set(reservations.map(({ lineId }) => lineId))
+  const lines = [...ids].flatMap((lineId) => byId.get(lineId ?? '') ?? [])
+  return lines.sort(byPromise).flatMap((line) => {
+    const need = line.needs.find((entry) => entry.materialId === materialId)
+    return need ? [demandOf(line, need)] : []
+  })
 }
 
 function demandOf({ lineId, units }: CoverLine, { quantity }: MaterialNeed): Demand {
   return { lineId, units, perUnit: quantity }
 }
 
-/** What a material allows a line, and the place of what the line holds of it. */
-type Holding = Readonly<{ need: MaterialNeed; open: OpenStock; answer: Answer; place: number }>
+type Asked = Readonly<{ need: MaterialNeed; open: OpenStock; demand: Demand; answer: Answer }>
+
+/** A line's cover, and the places of what it holds in the draws of each of its needs' stock. */
+type HeldLine = Readonly<{ cover: LineCover; places: readonly number[] }>
 
 function holdLine(
   line: CoverLine,
   stocks: Stocks,
   hold: 'promise' | 'makeable',
-): readonly Holding[] {
+  offers: Offers,
+): HeldLine {
   assert(Number.isSafeInteger(line.units) && line.units >= 0, `${line.lineId}: whole units`)
-  const asked = line.needs.map((need, i) => {
-    checkNeed(line, need, i)
+  const asked = line.needs.map((need) => {
     const open = stocks.get(need.materialId)
-    assert(
-      open?.lotsMatter === need.lotsMatter,
-      `${need.materialId}: lots matter in all needs or none`,
-    )
+    assert(open !== undefined, `${need.materialId}: its stock is opened before it is asked`)
     const demand = demandOf(line, need)
     return { need, open, demand, answer: open.stock.ask(demand) }
   })
-  const units = hold === 'promise' ? 'all' : makeableUnits(line, asked)
-  return asked.map(({ need, open, demand, answer }) => ({
-    need,
-    open,
-    answer,
-    place: open.stock.hold(demand, units),
-  }))
+  const cover = lineCover(line, asked, offers)
+  const units = hold === 'promise' ? 'all' : cover.units
+  return { cover, places: asked.map(({ open, demand }) => open.stock.hold(demand, units)) }
 }
 
-function checkNeed(line: CoverLine, { materialId, quantity }: MaterialNeed, index: number): void {
-  assert(Number.isSafeInteger(quantity) && quantity > 0, `${materialId}: a whole need above 0`)
-  const first = line.needs.findIndex((need) => need.materialId === materialId)
-  assert(first === index, `${line.lineId}: one need for each material, not two for ${materialId}`)
-}
-
-function makeableUnits(line: CoverLine, asked: readonly Readonly<{ answer: Answer }>[]): number {
-  if (line.unassigned?.length) return 0
-  return asked.reduce((least, { answer }) => Math.min(least, answer.units), line.units)
-}
-
-function materialCover(
-  { need, open, answer, place }: Holding,
-  draws: ReadonlyMap<MaterialStock, readonly (readonly LotDraw[])[]>,
-  offers: Offers,
-): MaterialCover {
-  const cover = {
-    materialId: need.materialId,
-    perUnit: need.quantity,
-    units: answer.units,
-    upperBound: answer.upperBound,
-    proof: answer.proof,
-    onHand: open.onHand,
-    heldByOthers: Math.max(0, open.onHand - answer.open),
-    draws: draws.get(open.stock)?.[place] ?? [],
-    short: answer.short,
-  }
-  const purchase = purchaseFor(answer.short, offers.get(need.materialId))
-  return purchase ? { ...cover, purchase } : cover
-}
-
-function lineCover(line: CoverLine, materials: readonly MaterialCover[]): LineCover {
+function lineCover(line: CoverLine, asked: readonly Asked[], offers: Offers): LineCover {
   const { lineId, units: ordered, unassigned = [] } = line
-  const most = unassigned.length > 0 ? 0 : ordered
-  const units = materials.reduce((least, material) => Math.min(least, material.units), most)
-  const upperBound = materials.reduce((least, m) => Math.min(least, m.upperBound), most)
-  const limits = materials
-    .filter((material) => material.units < ordered)
-    .sort((a, b) => a.units - b.units)
+  let units = unassigned.length > 0 ? 0 : ordered
+  let upperBound = units
+  const limits: Limit[] = []
+  for (const one of asked) {
+    units = Math.min(units, one.answer.units)
+    upperBound = Math.min(upperBound, one.answer.upperBound)
+    if (one.answer.units < ordered) limits.push(limitOf(one, offers))
+  }
+  limits.sort((a, b) => a.units - b.units)
   const proof = units === upperBound ? 'exact' : 'bounded'
-  return { lineId, ordered, units, upperBound, proof, unassigned, materials, limits }
+  return { lineId, ordered, units, upperBound, proof, unassigned, limits }
+}
+
+function limitOf({ need, open, answer }: Asked, offers: Offers): Limit {
+  const { units, upperBound, proof, short } = answer
+  const { materialId, quantity: perUnit } = need
+  const { onHand } = open
+  const heldByOthers = Math.max(0, onHand - answer.open)
+  const limit = { materialId, perUnit, units, upperBound, proof, onHand, heldByOthers, short }
+  const purchase = purchaseFor(short, offers.get(materialId))
+  return purchase ? { ...limit, purchase } : limit
 }
 
 function shortagesOf(lines: readonly LineCover[], offers: Offers): readonly Shortage[] {

@@ -1,7 +1,7 @@
 import type { Answer, Demand, LotDraw, MaterialStock } from './claim.ts'
 import type { Lot } from './lot.ts'
-import { emptyPacking, type Packing, takeBack } from './packing.ts'
-import { type Placement, placeMost } from './place-most.ts'
+import { emptyPacking, type Packing, takeBack, total } from './packing.ts'
+import { defaultNodeBudget, type Placement, placeMost } from './place-most.ts'
 import type { Reservation } from './reservation.ts'
 
 /**
@@ -12,36 +12,52 @@ import type { Reservation } from './reservation.ts'
  * covers beyond them is free. Reservations outside the orders take their quantity from the lot.
  *
  * @param lots of one material, oldest first
+ * @param nodeBudget patterns the searches of this material may try, all together
  * @param reserving the demands of lines that have reservations, in order of promise
  */
 export function lotStock(
   lots: readonly Lot[],
   reservations: readonly Reservation[],
   reserving: readonly Demand[],
-  nodeBudget?: number,
+  nodeBudget: number = defaultNodeBudget,
 ): MaterialStock {
   const { pinned, capacity } = pinReserved(lots, reservations, reserving)
   const held: Held[] = []
   let packing = emptyPacking(capacity)
-  let last: Placement | undefined
+  let found: Placement = placeMost(packing, 1, 0)
+  let nodesLeft = nodeBudget
+  // The smallest share proved not to fit any more: what is held is never given back, so it stays so.
+  let closedFrom = Number.POSITIVE_INFINITY
+  let dealt: readonly (readonly LotDraw[])[] | undefined
 
   return {
     ask({ lineId, units, perUnit }): Answer {
-      const pins = sum(pinned.get(lineId) ?? nothing)
-      last = placeMost(packing, perUnit, units - pins, nodeBudget)
-      const allowed = pins + last.units
-      const short = (units - allowed) * perUnit
-      const open = sum(packing.free) + pins * perUnit
-      return { units: allowed, upperBound: pins + last.upperBound, proof: last.proof, short, open }
+      const pins = total(pinned.get(lineId) ?? nothing)
+      const wanted = perUnit < closedFrom ? units - pins : 0
+      // Half of what is left, so that one hard question does not starve the later ones.
+      found = placeMost(packing, perUnit, wanted, Math.ceil(nodesLeft / 2))
+      nodesLeft -= found.nodes
+      const allowed = pins + found.units
+      return {
+        units: allowed,
+        upperBound: pins + found.upperBound,
+        proof: found.proof,
+        short: (units - allowed) * perUnit,
+        open: total(packing.free) + pins * perUnit,
+      }
     },
     hold({ lineId, units, perUnit }, wanted) {
       const pins = pinned.get(lineId) ?? nothing
-      const found = last ?? placeMost(packing, perUnit, units - sum(pins), nodeBudget)
-      const kept = wanted === 'all' ? found.units : Math.max(0, wanted - sum(pins))
+      const kept = wanted === 'all' ? found.units : Math.max(0, wanted - total(pins))
+      const isFull = kept === found.upperBound && kept < units - total(pins)
+      if (isFull) closedFrom = Math.min(closedFrom, perUnit)
       packing = takeBack(found.packing, perUnit, found.units - kept)
       return held.push({ perUnit, units: kept, pins }) - 1
     },
-    draws: () => dealLots(lots, packing, held),
+    draws() {
+      dealt ??= dealLots(lots, packing, held)
+      return dealt
+    },
   }
 }
 
@@ -80,7 +96,7 @@ function pinLine(
 ): number[] {
   let left = units
   return lots.map((lot, at) => {
-    const reserved = sum(own.filter((r) => r.lotId === lot.lotId).map((r) => r.quantity))
+    const reserved = total(own.filter((r) => r.lotId === lot.lotId).map((r) => r.quantity))
     const whole = Math.floor(Math.min(reserved, capacity[at] ?? 0) / perUnit)
     const pins = Math.min(left, whole)
     capacity[at] = (capacity[at] ?? 0) - pins * perUnit
@@ -106,14 +122,8 @@ function dealOne(lots: readonly Lot[], row: number[], { perUnit, units, pins }: 
     const dealt = Math.min(open, row[at] ?? 0)
     row[at] = (row[at] ?? 0) - dealt
     open -= dealt
-    const total = dealt + (pins[at] ?? 0)
-    if (total > 0) draws.push({ lotId: lot.lotId, quantity: total * perUnit, units: total })
+    const shares = dealt + (pins[at] ?? 0)
+    if (shares > 0) draws.push({ lotId: lot.lotId, quantity: shares * perUnit, units: shares })
   }
   return draws
-}
-
-function sum(counts: readonly number[]): number {
-  let total = 0
-  for (const count of counts) total += count
-  return total
 }

@@ -20,30 +20,28 @@ export function emptyPacking(capacity: readonly number[]): Packing {
 
 /** Shares of a size placed so far, over all lots. */
 export function placedOf(packing: Packing, size: number): number {
-  const row = packing.placed[packing.sizes.indexOf(size)]
-  return row ? row.reduce((sum, count) => sum + count, 0) : 0
+  return total(packing.placed[packing.sizes.indexOf(size)] ?? [])
 }
 
 /** The packing with `counts[l]` more shares of `size` in each lot (fewer where below 0). */
 export function withShares(packing: Packing, size: number, counts: readonly number[]): Packing {
-  const at = packing.sizes.indexOf(size)
-  const free = packing.free.map((left, lot) => left - size * (counts[lot] ?? 0))
-  if (at < 0) {
-    return {
-      ...packing,
-      free,
-      sizes: [...packing.sizes, size],
-      placed: [...packing.placed, counts],
-    }
-  }
-  const placed = packing.placed.map((row, s) =>
-    s === at ? row.map((count, lot) => count + (counts[lot] ?? 0)) : row,
-  )
-  return { ...packing, free, placed }
+  const { capacity, sizes, placed } = packing
+  // Copied by loops: this is the innermost step of covering thousands of orders.
+  const free = packing.free.slice()
+  for (let lot = 0; lot < free.length; lot++)
+    free[lot] = (free[lot] ?? 0) - size * (counts[lot] ?? 0)
+  const at = sizes.indexOf(size)
+  if (at < 0) return { capacity, free, sizes: [...sizes, size], placed: [...placed, counts] }
+  const row = (placed[at] ?? []).slice()
+  for (let lot = 0; lot < row.length; lot++) row[lot] = (row[lot] ?? 0) + (counts[lot] ?? 0)
+  const rows = placed.slice()
+  rows[at] = row
+  return { capacity, free, sizes, placed: rows }
 }
 
 /** The packing with `units` shares of `size` taken out again, from the youngest lots first. */
 export function takeBack(packing: Packing, size: number, units: number): Packing {
+  if (units === 0) return packing
   const row = packing.placed[packing.sizes.indexOf(size)] ?? []
   let left = units
   const counts = row.map(() => 0)
@@ -52,5 +50,12 @@ export function takeBack(packing: Packing, size: number, units: number): Packing
     counts[lot] = -taken
     left -= taken
   }
-  return units === 0 ? packing : withShares(packing, size, counts)
+  return withShares(packing, size, counts)
+}
+
+/** The sum of quantities or counts. */
+export function total(numbers: readonly number[]): number {
+  let sum = 0
+  for (let i = 0; i < numbers.length; i++) sum += numbers[i] ?? 0
+  return sum
 }

@@ -1,7 +1,7 @@
 import { boundMore } from './bound-more.ts'
 import { fillSmallest } from './fill-smallest.ts'
 import { findPacking } from './find-packing.ts'
-import { emptyPacking, type Packing, placedOf, withShares } from './packing.ts'
+import { emptyPacking, type Packing, placedOf, total, withShares } from './packing.ts'
 
 /** `exact`: proved best. `bounded`: the search was cut off, and the true figure is at most the bound beside it. */
 export type Proof = 'exact' | 'bounded'
@@ -12,10 +12,12 @@ export type Placement = Readonly<{
   upperBound: number
   proof: Proof
   packing: Packing
+  /** Patterns the search tried; 0 where none was needed. */
+  nodes: number
 }>
 
-/** Patterns one question of packing may try before it is cut off: about a hundredth of a second. */
-export const defaultNodeBudget = 20_000
+/** Patterns a search may try before it is cut off: some thousandths of a second. */
+export const defaultNodeBudget = 100_000
 
 /**
  * The most further shares of one size that fit beside all shares placed so far, up to `wanted`.
@@ -35,31 +37,31 @@ export function placeMost(
   nodeBudget: number = defaultNodeBudget,
 ): Placement {
   let best = fillFree(packing, size, wanted)
-  if (best.units === wanted) return settled(best)
+  if (best.units === wanted) return settled(best, 0)
   let upperBound = Math.min(wanted, boundMore(packing, size))
-  let nodes = nodeBudget
+  let nodes = 0
   while (best.units < upperBound) {
-    const answer = packAnew(packing, size, best.units + 1, nodes)
-    nodes -= answer.nodes
-    if (answer.kind === 'cut off') return { ...best, upperBound, proof: 'bounded' }
+    const answer = packAnew(packing, size, best.units + 1, nodeBudget - nodes)
+    nodes += answer.nodes
+    if (answer.kind === 'cut off') return { ...best, upperBound, proof: 'bounded', nodes }
     if (answer.kind === 'none') upperBound = best.units
     else {
       const more = fillFree(answer.packing, size, wanted - best.units - 1)
       best = { units: best.units + 1 + more.units, packing: more.packing }
     }
   }
-  return settled(best)
+  return settled(best, nodes)
 }
 
 type Filled = Readonly<{ units: number; packing: Packing }>
 
-function settled(best: Filled): Placement {
-  return { ...best, upperBound: best.units, proof: 'exact' }
+function settled({ units, packing }: Filled, nodes: number): Placement {
+  return { units, upperBound: units, proof: 'exact', packing, nodes }
 }
 
 function fillFree(packing: Packing, size: number, wanted: number): Filled {
   const counts = fillSmallest(packing.free, size, wanted)
-  const units = counts.reduce((sum, count) => sum + count, 0)
+  const units = total(counts)
   return { units, packing: units === 0 ? packing : withShares(packing, size, counts) }
 }
 

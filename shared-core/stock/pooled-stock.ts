@@ -1,5 +1,6 @@
 import type { Answer, LotDraw, MaterialStock } from './claim.ts'
 import type { Lot } from './lot.ts'
+import { total } from './packing.ts'
 import type { Reservation } from './reservation.ts'
 
 /**
@@ -16,9 +17,12 @@ export function pooledStock(
 ): MaterialStock {
   const free = lots.map((lot) => Math.max(0, lot.onHand))
   const kept = keepReserved(lots, reservations, free)
-  const drawn: (readonly LotDraw[])[] = []
-  let freeTotal = sum(free)
-  const openTo = (lineId: string) => freeTotal + sum(kept.get(lineId) ?? nothing)
+  const keptTotals = new Map([...kept].map(([lineId, row]) => [lineId, total(row)]))
+  const lines: string[] = []
+  const quantities: number[] = []
+  let freeTotal = total(free)
+  let dealt: readonly (readonly LotDraw[])[] | undefined
+  const openTo = (lineId: string) => freeTotal + (keptTotals.get(lineId) ?? 0)
 
   return {
     ask({ lineId, units: wanted, perUnit }): Answer {
@@ -29,14 +33,31 @@ export function pooledStock(
     },
     hold({ lineId, units: wanted, perUnit }, units) {
       const held = units === 'all' ? Math.min(wanted * perUnit, openTo(lineId)) : units * perUnit
-      const draws: LotDraw[] = []
-      const own = kept.get(lineId)
-      const rest = own ? held - take(lots, own, held, draws) : held
-      freeTotal -= take(lots, free, rest, draws)
-      return drawn.push(draws) - 1
+      const own = Math.min(held, keptTotals.get(lineId) ?? 0)
+      if (own > 0) keptTotals.set(lineId, (keptTotals.get(lineId) ?? 0) - own)
+      freeTotal -= held - own
+      lines.push(lineId)
+      return quantities.push(held) - 1
     },
-    draws: () => drawn,
+    draws() {
+      dealt ??= quantities.map((held, i) => drawFrom(lots, free, kept.get(lines[i] ?? ''), held))
+      return dealt
+    },
   }
+}
+
+/** Draws from what is kept for the line, then from what is free, oldest lot first; takes it out of both. */
+function drawFrom(
+  lots: readonly Lot[],
+  free: number[],
+  own: number[] | undefined,
+  held: number,
+): readonly LotDraw[] {
+  const kept = own ? take(own, held) : []
+  const rest = take(free, held - total(kept))
+  return lots
+    .map(({ lotId }, at) => ({ lotId, quantity: (kept[at] ?? 0) + (rest[at] ?? 0) }))
+    .filter((draw) => draw.quantity > 0)
 }
 
 /** Moves what is reserved out of `free`; returns, per line, what is kept for it in each lot. */
@@ -64,29 +85,13 @@ function rank(reservation: Reservation): number {
   return reservation.lineId === undefined ? 0 : 1
 }
 
-/** Takes up to `wanted` from the lots in order, out of `from` and into `draws`; returns how much was taken. */
-function take(lots: readonly Lot[], from: number[], wanted: number, draws: LotDraw[]): number {
+/** Takes `wanted` from the lots in order, out of `from`; returns what came from each. */
+function take(from: number[], wanted: number): readonly number[] {
   let left = wanted
-  for (let at = 0; left > 0 && at < from.length; at++) {
-    const quantity = Math.min(left, from[at] ?? 0)
-    if (quantity === 0) continue
-    from[at] = (from[at] ?? 0) - quantity
-    left -= quantity
-    addDraw(draws, lots[at]?.lotId ?? '', quantity)
-  }
-  return wanted - left
-}
-
-function addDraw(draws: LotDraw[], lotId: string, quantity: number): void {
-  const at = draws.findIndex((draw) => draw.lotId === lotId)
-  const before = draws[at]?.quantity ?? 0
-  draws.splice(at < 0 ? draws.length : at, at < 0 ? 0 : 1, { lotId, quantity: before + quantity })
-}
-
-const nothing: readonly number[] = []
-
-function sum(quantities: readonly number[]): number {
-  let total = 0
-  for (const quantity of quantities) total += quantity
-  return total
+  return from.map((quantity, at) => {
+    const taken = Math.min(left, quantity)
+    from[at] = quantity - taken
+    left -= taken
+    return taken
+  })
 }

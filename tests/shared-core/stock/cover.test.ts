@@ -13,6 +13,7 @@ import type { PackOffer } from '../../../shared-core/stock/purchase.ts'
 import { calendarDate } from '../../../shared-core/units/calendar-date.ts'
 import { currencyCode } from '../../../shared-core/units/currency.ts'
 import { money } from '../../../shared-core/units/money.ts'
+import { generateWorkshop } from '../../fixtures/workshop-generator.ts'
 import { fitsByTrying } from './brute-packing.ts'
 
 const shows = (materialId: string, quantity: number): MaterialNeed => ({
@@ -55,7 +56,7 @@ describe('coverOrders', () => {
     ]
     const cover = only({ lines: [line('1', 2, [shows('samphire', 5000)])], lots })
     expect(cover).toMatchObject({ units: 0, ordered: 2, proof: 'exact' })
-    expect(cover.limits[0]).toMatchObject({ units: 0, short: 10_000, onHand: 12_000, draws: [] })
+    expect(cover.limits[0]).toMatchObject({ units: 0, short: 10_000, onHand: 12_000 })
     const mixed = only({ lines: [line('1', 2, [pooled('samphire', 5000)])], lots })
     expect(mixed).toMatchObject({ units: 2, limits: [] })
   })
@@ -82,7 +83,7 @@ describe('coverOrders', () => {
       ['1', 1],
       ['2', 0],
     ])
-    expect(cover.lines[1]?.materials[0]).toMatchObject({ onHand: 7, heldByOthers: 4, short: 1 })
+    expect(cover.lines[1]?.limits[0]).toMatchObject({ onHand: 7, heldByOthers: 4, short: 1 })
     expect(cover.shortages).toEqual([{ materialId: 'wire', short: 5 }])
   })
 
@@ -135,10 +136,9 @@ describe('coverOrders', () => {
     const cover = coverOrders({ lines, lots, reservations })
     // Line 1: fog 1000 - 400 - 300 leaves 3 units and lot g gives 2; wire 20 - 10 gives 5.
     expect(cover.lines.map(({ units }) => units)).toEqual([5, 3])
-    const [, second] = cover.lines
-    expect(second?.materials.map(({ draws }) => draws)).toEqual([
-      [{ lotId: 'f', quantity: 300, units: 3 }],
-      [{ lotId: 'w', quantity: 6 }],
+    expect(cover.drawsOf('2')).toEqual([
+      { materialId: 'fog', draws: [{ lotId: 'f', quantity: 300, units: 3 }] },
+      { materialId: 'wire', draws: [{ lotId: 'w', quantity: 6 }] },
     ])
   })
 
@@ -151,7 +151,7 @@ describe('coverOrders', () => {
     const needs = [pooled('wire', 2), shows('fog', 100)]
     const lots = [lot('w', 'wire', 3), lot('f', 'fog', -20), lot('g', 'fog', 150)]
     const cover = only({ lines: [line('1', 2, needs)], lots, reservations })
-    expect(cover.materials.map(({ units, short }) => [units, short])).toEqual([
+    expect(cover.limits.map(({ units, short }) => [units, short])).toEqual([
       [1, 1],
       [1, 100],
     ])
@@ -169,7 +169,7 @@ describe('coverOrders', () => {
     const offers = [offer('tube', 7_500, 420), offer('bag', 50_000, 1_900)]
     const lines = ['1', '2', '3', '4', '5'].map((id) => line(id, 10, [shows('fog', 1_000)]))
     const cover = coverOrders({ lines, lots: [lot('f', 'fog', 5_500)], offers })
-    expect(cover.lines[0]?.materials[0]?.purchase).toEqual({
+    expect(cover.lines[0]?.limits[0]?.purchase).toEqual({
       offerId: 'tube',
       packs: 1,
       cost: money(420, eur),
@@ -192,7 +192,7 @@ describe('coverOrders', () => {
     const lots = [fog('b', '2025-06-01'), fog('a', '2025-09-01'), lot('z', 'fog', 30)]
     const lines = [line('1', 4, [shows('fog', 10)]), line('2', 3, [shows('fog', 10)])]
     const cover = coverOrders({ lines, lots })
-    expect(cover.lines.map(({ materials }) => materials[0]?.draws)).toEqual([
+    expect(['1', '2'].map((lineId) => cover.drawsOf(lineId)[0]?.draws)).toEqual([
       [
         { lotId: 'z', quantity: 30, units: 3 },
         { lotId: 'b', quantity: 10, units: 1 },
@@ -202,6 +202,31 @@ describe('coverOrders', () => {
         { lotId: 'a', quantity: 10, units: 1 },
       ],
     ])
+  })
+
+  it('says how much it may err when the search is cut off', () => {
+    const lots = [97, 101, 103, 89, 107, 83].map((room, i) => lot(`f${i}`, 'fog', room))
+    const sizes = [31, 23, 19, 17] as const
+    const lines = sizes.map((size, i) => line(`${i}`, [5, 6, 5, 20][i] ?? 0, [shows('fog', size)]))
+    const cut = coverOrders({ lines, lots, nodeBudget: 2 }).lines[3]
+    const exact = coverOrders({ lines, lots }).lines[3]
+    expect(cut).toMatchObject({ units: 9, upperBound: 11, proof: 'bounded' })
+    expect(exact).toMatchObject({ units: 11, upperBound: 11, proof: 'exact' })
+  })
+
+  it('covers a whole workshop soundly, the same each time', () => {
+    const small = { materials: 60, designs: 20, orders: 120, seed: 7, stockShare: 0.8 }
+    const workshop = generateWorkshop(small)
+    expect(generateWorkshop(small)).toEqual(workshop)
+    for (const hold of ['promise', 'makeable'] as const) {
+      const request = { ...workshop, reservations: [], hold }
+      const cover = coverOrders(request)
+      expectSoundDraws(cover, request)
+      expect(cover.lines.some(({ units, ordered }) => units > 0 && units < ordered)).toBe(true)
+      expect(coverOrders({ ...request, lines: request.lines.toReversed() }).lines).toEqual(
+        cover.lines,
+      )
+    }
   })
 
   it('throws for needs that are not whole, not above 0, doubled or of two minds about lots', () => {
@@ -295,11 +320,12 @@ describe('coverOrders against trying every arrangement', () => {
         const cover = coverOrders(toRequest(s))
         for (const id of materials) {
           const expected = lexicographic(s, (units) => holds(s, id, units))
-          cover.lines.forEach(({ materials: found, ordered }, i) => {
-            const material = found.find(({ materialId }) => materialId === id)
-            if (!material) return
-            expect(material.units).toBe(expected[i])
-            expect(material.short).toBe((ordered - material.units) * material.perUnit)
+          cover.lines.forEach(({ limits, ordered }, i) => {
+            const perUnit = s.orders[i]?.[id] ?? 0
+            const limit = limits.find(({ materialId }) => materialId === id)
+            const allowed = perUnit === 0 ? ordered : (expected[i] ?? 0)
+            expect(limit?.units ?? ordered).toBe(allowed)
+            expect(limit?.short ?? 0).toBe((ordered - allowed) * perUnit)
           })
         }
       }),
@@ -336,17 +362,22 @@ describe('coverOrders against trying every arrangement', () => {
 
 function expectSoundDraws(cover: Cover, request: CoverRequest): void {
   const used = new Map<string, number>()
-  for (const { materials: found, units, ordered } of cover.lines) {
-    for (const { draws, perUnit, short, units: allowed } of found) {
-      const total = draws.reduce((sum, draw) => sum + draw.quantity, 0)
-      if (request.hold === 'promise') expect(total).toBe(ordered * perUnit - short)
-      else expect(total).toBe(units * perUnit)
-      expect(allowed).toBeGreaterThanOrEqual(units)
-      for (const draw of draws) {
+  for (const { lineId, limits, units, ordered } of cover.lines) {
+    const needs = request.lines.find((other) => other.lineId === lineId)?.needs ?? []
+    const draws = cover.drawsOf(lineId)
+    expect(draws.map(({ materialId }) => materialId)).toEqual(needs.map((n) => n.materialId))
+    draws.forEach((own, i) => {
+      const perUnit = needs[i]?.quantity ?? 0
+      const limit = limits.find(({ materialId }) => materialId === own.materialId)
+      const total = own.draws.reduce((sum, draw) => sum + draw.quantity, 0)
+      const held =
+        request.hold === 'promise' ? ordered * perUnit - (limit?.short ?? 0) : units * perUnit
+      expect(total).toBe(held)
+      for (const draw of own.draws) {
         used.set(draw.lotId, (used.get(draw.lotId) ?? 0) + draw.quantity)
-        if (draw.units !== undefined) expect(draw.quantity).toBe(draw.units * perUnit)
+        if (needs[i]?.lotsMatter) expect(draw.quantity).toBe((draw.units ?? -1) * perUnit)
       }
-    }
+    })
   }
   for (const { lotId, onHand } of request.lots) {
     expect(used.get(lotId) ?? 0).toBeLessThanOrEqual(onHand)
