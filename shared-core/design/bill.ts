@@ -74,8 +74,8 @@ export const threadKey = 'thread'
  * @example slot A, 412 beads, needMg 2101.02 -> { key: 'slot:A', count: 412, quantity: 2102, unit: 'mg' }
  */
 export function billOfMaterials(
-  reading: DesignReading,
-  body: DesignBody,
+  reading: Pick<DesignReading, 'counts' | 'thread'>,
+  body: Pick<DesignBody, 'palette' | 'extras'>,
   materials: MaterialsByKey,
 ): readonly BillLine[] {
   const slots = reading.counts
@@ -91,7 +91,11 @@ export function billOfMaterials(
   return [...slots, ...(thread.quantity > 0 ? [thread] : []), ...extras]
 }
 
-function slotLine(slot: SlotCount, body: DesignBody, material?: MaterialFacts): BillLine {
+function slotLine(
+  slot: SlotCount,
+  body: Pick<DesignBody, 'palette'>,
+  material?: MaterialFacts,
+): BillLine {
   const name = body.palette.find((entry) => entry.label === slot.label)?.name ?? slot.label
   const unit = material?.unit ?? 'mg'
   const need = unit === 'piece' ? piecesWithCulls(slot) : slot.needMg
