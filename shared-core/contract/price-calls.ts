@@ -45,9 +45,10 @@ export const channelPrice = z.strictObject({
   /** Price that leaves the wanted margin, rounded up to the maker's step; null with a refusal when none does. */
   suggestedMinor: s.priceMinor.nullable(),
   refusal: s.refusal.nullable(),
-  /** The maker's own price, else the suggested one. */
+  /** The maker's own price, else the suggested one, else the floor, else 0. */
   priceMinor: s.priceMinor,
-  floorMinor: s.priceMinor,
+  /** Lowest price that loses no money; null when fees take all of any price. */
+  floorMinor: s.priceMinor.nullable(),
   taxMinor: s.amountMinor,
   feesMinor: s.amountMinor,
   costMinor: s.amountMinor,

@@ -1,4 +1,5 @@
 import { assert } from '../assert.ts'
+import type { CostSheet } from '../costing/cost-sheet.ts'
 import type { CurrencyCode } from '../units/currency.ts'
 import type { DurationS } from '../units/duration.ts'
 
@@ -22,4 +23,14 @@ export function assertPieceCost(cost: PieceCost, currency: CurrencyCode): void {
   assert(Number.isSafeInteger(cost.labourMinor), `whole labour, got ${cost.labourMinor}`)
   assert(cost.labourMinor >= 0 && cost.benchSeconds >= 0, 'labour from zero up')
   assert(cost.labourMinor <= cost.costMinor, 'labour within the cost')
+}
+
+/** What pricing needs of a cost sheet. */
+export function pieceCostOf(sheet: CostSheet, currency: CurrencyCode): PieceCost {
+  return {
+    currency,
+    costMinor: sheet.costMinor,
+    labourMinor: sheet.byGroup.labour,
+    benchSeconds: sheet.benchSeconds,
+  }
 }
