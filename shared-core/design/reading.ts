@@ -1,3 +1,4 @@
+import type { EventList } from '../route/event-list.ts'
 import type { BenchStep, RouteEvent, RouteWarning } from '../route/route.ts'
 import type { Spread } from '../units/spread.ts'
 
@@ -21,12 +22,18 @@ export type ThreadReading = Readonly<{
 /** Whether one more pass goes through a bead's hole. */
 export type Fill = 'free' | 'tight' | 'full'
 
-/** Everything read from one copy of one part. Arrays over beads are in the order of bead numbers. */
+/**
+ * Everything read from one copy of one part. Arrays over beads are in the order of bead numbers.
+ *
+ * `route` is the journey in compact form; `events`, `steps` and `words` are written out from it when
+ * first asked for, so that a giant panel costs little until a screen wants them.
+ */
 export type PartReading = Readonly<{
   partId: string
   beads: number
   widthMm: Spread
   heightMm: Spread
+  route: EventList
   events: readonly RouteEvent[]
   steps: readonly BenchStep[]
   /** The word chart, a line a row in the direction of work. */
@@ -35,6 +42,8 @@ export type PartReading = Readonly<{
   passes: Uint16Array
   /** 0 free, 1 tight, 2 full, for each bead after its last pass. */
   fill: Uint8Array
+  /** Passes each bead's hole holds: the next one sticks. */
+  holds: Uint16Array
   warnings: readonly RouteWarning[]
   labourS: Spread
 }>

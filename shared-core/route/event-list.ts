@@ -51,7 +51,9 @@ export function eventAt(list: EventList, index: number): RouteEvent {
   if (kind === HOOK) return { kind: 'hook', bridge: { a, b }, edge: direction(code) }
   if (kind === TURN) return { kind: 'turn', around: TURNS[code] ?? 'edge', bead: a }
   if (kind === JOIN) {
-    return { kind: 'join', partId: list.texts[b] ?? '', bead: a, direction: direction(code) }
+    const purpose = PURPOSES[code >> 2] ?? 'stitch'
+    const partId = list.texts[b] ?? ''
+    return { kind: 'join', partId, bead: a, direction: direction(code & 3), purpose }
   }
   if (kind === TAIL) return { kind: 'tail', bead: a, edge: direction(code) }
   if (kind === ROW) return { kind: 'row', row: a, side: code === RIGHT ? 'right' : 'left' }

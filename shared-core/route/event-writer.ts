@@ -125,8 +125,13 @@ export function turn(writer: EventWriter, around: number, bead: number): void {
 }
 
 /** Passes bead `bead` of another part. The thread then leaves this part's own beads. */
-export function join(writer: EventWriter, partId: string, bead: number, direction: number): void {
-  write(writer, JOIN, bead, textIndex(writer, partId), direction)
+export function join(
+  writer: EventWriter,
+  partId: string,
+  { bead, edge }: Readonly<{ bead: number; edge: number }>,
+  purpose: number,
+): void {
+  write(writer, JOIN, bead, textIndex(writer, partId), edge | (purpose << 2))
 }
 
 /** Moves the needle to the start tail, which leaves `bead` on its `edge` side. */

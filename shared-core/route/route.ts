@@ -24,7 +24,13 @@ export type RouteEvent =
   | Readonly<{ kind: 'pass'; bead: BeadNumber; direction: Direction; purpose: PassPurpose }>
   | Readonly<{ kind: 'hook'; bridge: Bridge; edge: Direction }>
   | Readonly<{ kind: 'turn'; around: 'bead' | 'edge' | 'warp'; bead: BeadNumber }>
-  | Readonly<{ kind: 'join'; partId: string; bead: BeadNumber; direction: Direction }>
+  | Readonly<{
+      kind: 'join'
+      partId: string
+      bead: BeadNumber
+      direction: Direction
+      purpose: PassPurpose
+    }>
   | Readonly<{ kind: 'tail'; bead: BeadNumber; edge: Direction }>
   | Readonly<{ kind: 'row'; row: number; side: 'left' | 'right' }>
   | Readonly<{ kind: 'finding'; findingId: string }>

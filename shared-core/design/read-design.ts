@@ -1,0 +1,95 @@
+import type { BeadForm } from '../beads/bead-form.ts'
+import { type Calibration, tableCalibration } from '../beads/calibration.ts'
+import { massOfCount, needMass } from '../beads/grams-and-counts.ts'
+import { threadMass } from '../beads/thread-mass.ts'
+import { slotLabel } from '../chart/chart.ts'
+import type { Refusal } from '../refusal.ts'
+import { ok, type Result } from '../result.ts'
+import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
+import type { DesignBody } from './design.ts'
+import { spoolSpread } from './part-thread.ts'
+import { readLabour } from './read-labour.ts'
+import type { ReadContext, ReadOptions } from './read-options.ts'
+import { type ReadPart, readParts } from './read-parts.ts'
+import type { DesignReading, SlotCount } from './reading.ts'
+import { resolveDesign } from './resolve-design.ts'
+
+/**
+ * All that the core knows about one unit of a design: counts, masses, the thread's whole journey,
+ * passes and hole fill, size, labour, steps, warnings.
+ *
+ * What cannot be stitched is a warning that points at its beads; only a body that cannot be read at
+ * all is refused: `unknown-thread`, `unknown-needle`, `unknown-form`, `chart-unreadable`,
+ * `chart-too-large`, `strand-unreadable`.
+ */
+export function readDesign(body: DesignBody, options: ReadOptions): Result<DesignReading, Refusal> {
+  const resolved = resolveDesign(body, options)
+  if (!resolved.ok) return resolved
+  const { context, panels, strands } = resolved.value
+  const parts = readParts(context, panels, strands)
+  const counts = slotCounts(context, parts)
+  const thread = {
+    inPieceMm: addSpreads(parts.map((part) => scaleSpread(part.allInPieceMm, part.copies))),
+    cutMm: parts.flatMap((part) => repeated(part.reading.thread.cutMm, part.cutCopies)),
+  }
+  const threadReading = { ...thread, spoolMm: spoolSpread(thread.cutMm, thread.inPieceMm) }
+  return ok({
+    beads: parts.reduce((sum, part) => sum + part.reading.beads * part.copies, 0),
+    counts,
+    thread: threadReading,
+    ...assembledSize(parts),
+    unitMassMg: addSpreads([
+      ...counts.map(({ massMg }) => massMg),
+      threadMass(context.thread, thread.inPieceMm),
+    ]),
+    labour: readLabour(context, parts),
+    parts: parts.map(({ reading }) => reading),
+    warnings: parts.flatMap(({ reading }) =>
+      reading.warnings.map((warning) => ({ ...warning, partId: reading.partId })),
+    ),
+  })
+}
+
+function repeated(cutMm: readonly number[], times: number): readonly number[] {
+  return Array.from({ length: times }, () => cutMm).flat()
+}
+
+function slotCounts(context: ReadContext, parts: readonly ReadPart[]): readonly SlotCount[] {
+  const totals = new Map<number, { count: number; form: BeadForm }>()
+  for (const { slots, copies } of parts) {
+    slots.forEach(({ count, form }, slot) => {
+      const before = totals.get(slot)
+      totals.set(slot, { count: (before?.count ?? 0) + count * copies, form: before?.form ?? form })
+    })
+  }
+  return [...totals.entries()]
+    .sort(([a], [b]) => a - b)
+    .map(([slot, { count, form }]) => slotCount(context, slot, count, form))
+}
+
+function slotCount(
+  { options }: ReadContext,
+  slot: number,
+  count: number,
+  form: BeadForm,
+): SlotCount {
+  const label = slotLabel(slot)
+  const calibration: Calibration = options.calibrations?.[label] ?? tableCalibration(form)
+  return {
+    label,
+    count,
+    massMg: massOfCount(count, calibration),
+    needMg: needMass(count, calibration, form.cullRate),
+  }
+}
+
+/** The assembled piece as worn: its largest panel with what hangs from it. */
+function assembledSize(parts: readonly ReadPart[]) {
+  const zero = scaleSpread(addSpreads([]), 0)
+  const widest = (pick: (part: ReadPart) => ReadPart['hangingWidthMm']) =>
+    parts.map(pick).reduce((best, size) => (size.value > best.value ? size : best), zero)
+  return {
+    widthMm: widest((part) => part.hangingWidthMm),
+    heightMm: widest((part) => part.hangingHeightMm),
+  }
+}

@@ -1,0 +1,52 @@
+import type { BeadForm } from '../beads/bead-form.ts'
+import { type BeadIndex, indexBeads } from '../chart/bead-index.ts'
+import type { Chart } from '../chart/chart.ts'
+import { PASS, PICK_UP, TAIL } from '../route/event-codes.ts'
+import type { EventList } from '../route/event-list.ts'
+import type { HoleEnd } from '../route/find-weave.ts'
+import { type PartGeometry, panelGeometry } from '../route/part-geometry.ts'
+import type { RouteDraft } from '../stitches/stitch.ts'
+import { stitchOf } from '../stitches/stitches.ts'
+import type { Panel } from './design.ts'
+
+/** A panel with its beads numbered and its thread laid, ends not yet woven in. */
+export type StitchedPanel = Readonly<{
+  panel: Panel
+  chart: Chart
+  form: BeadForm
+  index: BeadIndex
+  geometry: PartGeometry
+  draft: RouteDraft
+}>
+
+/** Numbers a panel's beads and lays its thread. */
+export function stitchPanel(
+  panel: Panel,
+  chart: Chart,
+  form: BeadForm,
+  threadMm: number,
+): StitchedPanel {
+  const index = indexBeads(chart)
+  const geometry = panelGeometry(chart, index, form, threadMm)
+  const draft = stitchOf(chart).layRoute({ chart, index, geometry, settings: panel.route })
+  return { panel, chart, form, index, geometry, draft }
+}
+
+/** Where the working thread leaves the work when all is stitched; a start tail taken up for a tip does not count. */
+export function workingEnd({ kind, a, code, count, pool, poolDirection, b }: EventList): HoleEnd {
+  let index = count - 1
+  for (let at = 0; at < count; at += 1) {
+    if (kind[at] === TAIL) {
+      index = at - 1
+      break
+    }
+  }
+  for (; index >= 0; index -= 1) {
+    if (kind[index] === PASS) return { bead: a[index] ?? 0, edge: (code[index] ?? 0) & 3 }
+    if (kind[index] === PICK_UP) {
+      const last = (a[index] ?? 0) + (b[index] ?? 1) - 1
+      return { bead: pool[last] ?? 0, edge: poolDirection[last] ?? 0 }
+    }
+  }
+  return { bead: 0, edge: 0 }
+}

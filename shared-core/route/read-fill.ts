@@ -1,0 +1,106 @@
+import type { BeadForm } from '../beads/bead-form.ts'
+import { fillOf, type HoleUse, holeCapacity } from '../beads/hole-capacity.ts'
+import type { Needle, Thread } from '../beads/thread.ts'
+import type { BeadTables } from '../beads/user-forms.ts'
+import type { RouteWarning } from './route.ts'
+
+/** How full each bead's hole is, in order of bead numbers: 0 free, 1 tight, 2 full; and how many passes it holds. */
+export type HoleFill = Readonly<{ fill: Uint8Array; holds: Uint16Array }>
+
+/** Beads a warning points at, at most. */
+const MAX_NAMED = 500
+
+const CODES = { free: 0, tight: 1, full: 2 } as const
+
+/** What goes through the beads, and the tables to look for something finer in. */
+export type FillTask = Readonly<{
+  passes: Uint16Array
+  /** Form of each bead. */
+  formOf: (bead: number) => BeadForm
+  thread: Thread
+  needle: Needle
+  tables: BeadTables
+}>
+
+/** Fills holes in order of passes: capacity by the needle on the last pass and the threads already there. */
+export function readFill({ passes, formOf, thread, needle }: FillTask): HoleFill {
+  const fill = new Uint8Array(passes.length)
+  const holds = new Uint16Array(passes.length)
+  const known = new Map<BeadForm, ReturnType<typeof holeCapacity>>()
+  for (let bead = 0; bead < passes.length; bead += 1) {
+    const form = formOf(bead)
+    let capacity = known.get(form)
+    if (capacity === undefined) {
+      capacity = holeCapacity(holeUse(form, thread, needle))
+      known.set(form, capacity)
+    }
+    holds[bead] = capacity.value
+    fill[bead] = CODES[fillOf(passes[bead] ?? 0, capacity)]
+  }
+  return { fill, holds }
+}
+
+function holeUse(form: BeadForm, thread: Thread, needle: Needle): HoleUse {
+  return {
+    holeMm: form.holeMm,
+    threadMm: thread.diameterMm,
+    needleMm: needle.wireMm,
+    doubled: false,
+  }
+}
+
+/** Warns of holes that are full, with what would make room: worked out from the tables, the smallest change first. */
+export function fillWarnings(task: FillTask, { fill, holds }: HoleFill): readonly RouteWarning[] {
+  const full: number[] = []
+  let worst = -1
+  let count = 0
+  fill.forEach((code, bead) => {
+    if (code !== CODES.full) return
+    count += 1
+    if (full.length < MAX_NAMED) full.push(bead)
+    const over = (task.passes[bead] ?? 0) - (holds[bead] ?? 0)
+    if (worst < 0 || over > (task.passes[worst] ?? 0) - (holds[worst] ?? 0)) worst = bead
+  })
+  if (worst < 0) return []
+  const passes = task.passes[worst] ?? 0
+  return [
+    {
+      code: 'hole-full',
+      severity: 'warning',
+      message: `${count} beads get more passes than their holes hold: up to ${passes}, and ${holds[worst]} go through.`,
+      next: fillAdvice(task, task.formOf(worst), passes),
+      beads: full,
+    },
+  ]
+}
+
+/** The smallest change after which `passes` go through: a finer needle, else a thinner thread, else both. */
+export function fillAdvice(
+  { thread, needle, tables }: Omit<FillTask, 'passes' | 'formOf'>,
+  form: BeadForm,
+  passes: number,
+): string {
+  const finer = tables.needles
+    .filter((other) => other.wireMm.value < needle.wireMm.value)
+    .sort((a, b) => b.wireMm.value - a.wireMm.value)
+  const thinner = tables.threads
+    .filter((other) => other.diameterMm.value < thread.diameterMm.value)
+    .sort((a, b) => sameKindFirst(a, b, thread) || b.diameterMm.value - a.diameterMm.value)
+  const fits = (strand: Thread, by: Needle) =>
+    holeCapacity(holeUse(form, strand, by)).value >= passes
+  const needleEnough = finer.find((other) => fits(thread, other))
+  if (needleEnough !== undefined) return `Take a needle size ${needleEnough.size} for these passes.`
+  const threadEnough = thinner.find((other) => fits(other, needle))
+  if (threadEnough !== undefined) return `Take ${threadEnough.name}: ${passes} passes then fit.`
+  const finest = finer.at(-1)
+  const both = finest === undefined ? undefined : thinner.find((other) => fits(other, finest))
+  if (both !== undefined && finest !== undefined) {
+    return `Take ${both.name} and a needle size ${finest.size}.`
+  }
+  return 'No thread in the tables is thin enough: choose beads with wider holes or make fewer passes there.'
+}
+
+function sameKindFirst(a: Thread, b: Thread, thread: Thread): number {
+  const rank = (other: Thread) => (other.construction === thread.construction ? 0 : 1)
+  return rank(a) - rank(b)
+}

@@ -1,0 +1,98 @@
+import { threadGapMm } from '../../chart/stitch-pitch.ts'
+import { LEFT, RIGHT } from '../../route/event-codes.ts'
+import { beginRow, createEventWriter, finishEvents } from '../../route/event-writer.ts'
+import { findRuns, type Runs } from '../staggered/find-runs.ts'
+import { groupRuns } from '../staggered/group-runs.ts'
+import { type PlannedRun, type RunPlan, touching } from '../staggered/plan-runs.ts'
+import { stitchWarnings } from '../staggered/stitch-warnings.ts'
+import type { RouteDraft, Stitch, StitchTask } from '../stitch.ts'
+import { brickHops, hopCosts } from './brick-hops.ts'
+import type { BrickWork } from './brick-work.ts'
+import { chooseBrickPlan } from './choose-brick-plan.ts'
+import { layBrickRun } from './lay-brick-run.ts'
+import { layBrickStart, layTailTip } from './lay-brick-start.ts'
+
+/** Brick stitch: beads upright, each hung on the thread bridge between two beads of the row before. */
+export const brick: Stitch = { kind: 'brick', layRoute: layBrick }
+
+/**
+ * Lays the thread through a brick chart: start row, then row by row outwards, lobe by lobe.
+ *
+ * What hangs together with the most beads is stitched; beads that touch none of it are named.
+ */
+function layBrick(task: StitchTask): RouteDraft {
+  const runs = findRuns(task.index)
+  const [main = [], ...floating] = groupRuns(runs)
+  const work = beginWork(task, 1)
+  if (main.length === 0)
+    return { events: finishEvents(work.writer), warnings: [], hops: brickHops(work) }
+  const plan = chooseBrickPlan(task.index, runs, main, task.settings)
+  const working = beginWork(task, plan.start.along)
+  layPlan(working, runs, plan, task.settings.lockEveryRow ?? false)
+  return {
+    events: finishEvents(working.writer),
+    warnings: stitchWarnings(working, { runs, main, floating: floating.flat(), plan, task }),
+    hops: brickHops(working),
+  }
+}
+
+function beginWork({ index, geometry }: StitchTask, along: number): BrickWork {
+  return {
+    index,
+    hopMm: hopCosts(geometry, threadGapMm(geometry.threadMm)),
+    along,
+    writer: createEventWriter(index.count * 3 + 16, index.count),
+    worked: new Uint8Array(index.count),
+    bridges: new Uint8Array(index.count),
+    unstitchable: [],
+    shownAt: [],
+    necks: [],
+    weaver: undefined,
+  }
+}
+
+function layPlan(work: BrickWork, runs: Runs, plan: RunPlan, lockAlways: boolean): void {
+  const { run, along, outward, ladder } = plan.start
+  const beads = beadsOf(runs, run, along)
+  beginRow(work.writer, runs.row[run] ?? 0, along > 0 ? LEFT : RIGHT)
+  layBrickStart(work, { beads, outward, ladder })
+  for (const planned of plan.order) {
+    if (planned.byTail) layTip(work, runs, plan, planned)
+    else if (!layPlanned(work, runs, planned, lockAlways)) {
+      work.unstitchable.push(...beadsOf(runs, planned.run, 1))
+    }
+  }
+}
+
+function layPlanned(
+  work: BrickWork,
+  runs: Runs,
+  { run, edge, along }: PlannedRun,
+  lockAlways: boolean,
+): boolean {
+  const first = runs.first[run] ?? 0
+  const last = runs.last[run] ?? 0
+  const isTip = touching(runs, run, edge).length === 0
+  const task = { first, last, edge, along, lockAlways, isTip }
+  return layBrickRun(work, task) || layBrickRun(work, { ...task, along: -along })
+}
+
+function layTip(work: BrickWork, runs: Runs, { start }: RunPlan, planned: PlannedRun): void {
+  const [first = 0, second = 0] = beadsOf(runs, start.run, start.along)
+  beginRow(work.writer, runs.row[planned.run] ?? 0, start.along > 0 ? LEFT : RIGHT)
+  const across = start.along > 0 ? RIGHT : LEFT
+  layTailTip(work, {
+    tip: runs.first[planned.run] ?? 0,
+    first,
+    second,
+    outward: planned.edge,
+    across,
+  })
+}
+
+/** A run's beads in the order they are worked. */
+function beadsOf(runs: Runs, run: number, along: number): readonly number[] {
+  const first = runs.first[run] ?? 0
+  const last = runs.last[run] ?? 0
+  return Array.from({ length: last - first + 1 }, (_, at) => (along > 0 ? first + at : last - at))
+}

@@ -1,0 +1,84 @@
+import type { BeadIndex } from '../../chart/bead-index.ts'
+import type { RouteSettings } from '../../design/design.ts'
+import { DOWN, UP } from '../../route/event-codes.ts'
+import { type Runs, runLength } from '../staggered/find-runs.ts'
+import { type PlanStart, planRuns, type RunPlan, touching } from '../staggered/plan-runs.ts'
+
+/** Planned runs the search may spend in all, so that a giant chart is not searched for ever. */
+const SEARCH_BUDGET = 400_000
+
+/** Start runs looked at, at most. */
+const MAX_STARTS = 64
+
+/**
+ * The plan with the fewest joins and weaves, then the shortest start row (a ladder takes the most
+ * thread a bead), then the row nearest the top; the maker's own start row and side are kept.
+ *
+ * @param component - Runs that belong together; the start is one of them with two beads or more.
+ */
+export function chooseBrickPlan(
+  index: BeadIndex,
+  runs: Runs,
+  component: readonly number[],
+  settings: RouteSettings,
+): RunPlan {
+  let best: RunPlan | undefined
+  let spent = 0
+  for (const run of startRuns(runs, component, settings.startRow)) {
+    for (const start of startsOf(runs, run, settings)) {
+      const plan = planRuns(index, runs, start)
+      spent += plan.order.length + 1
+      if (best === undefined || isBetter(runs, plan, best)) best = plan
+    }
+    if (spent > SEARCH_BUDGET) break
+  }
+  return (
+    best ?? planRuns(index, runs, { run: component[0] ?? 0, along: 1, outward: UP, ladder: false })
+  )
+}
+
+function isBetter(runs: Runs, plan: RunPlan, best: RunPlan): boolean {
+  const trouble = plan.joins + plan.weaves - best.joins - best.weaves
+  if (trouble !== 0) return trouble < 0
+  return runLength(runs, plan.start.run) < runLength(runs, best.start.run)
+}
+
+/** Candidate start runs, the likeliest first: the maker's row, else the outermost rows, the widest and the rest. */
+function startRuns(
+  runs: Runs,
+  component: readonly number[],
+  startRow: number | undefined,
+): readonly number[] {
+  const usable = component.filter((run) => runLength(runs, run) > 1)
+  const asked = usable.filter((run) => runs.row[run] === startRow)
+  if (asked.length > 0) return asked.slice(0, MAX_STARTS)
+  const candidates = usable.length > 0 ? usable : component
+  if (candidates.length <= MAX_STARTS) return candidates
+  const ends = [...candidates.slice(0, 4), ...candidates.slice(-4)]
+  const turning = candidates.filter((run) => isTurning(runs, run))
+  const widest = candidates.reduce((a, b) => (runLength(runs, b) > runLength(runs, a) ? b : a))
+  return [...new Set([...ends, widest, ...turning])].slice(0, MAX_STARTS)
+}
+
+/** A run where the shape splits, meets or ends. */
+function isTurning(runs: Runs, run: number): boolean {
+  return touching(runs, run, UP).length !== 1 || touching(runs, run, DOWN).length !== 1
+}
+
+function startsOf(runs: Runs, run: number, settings: RouteSettings): readonly PlanStart[] {
+  const ladder = settings.start === 'ladder' || runLength(runs, run) !== 2
+  const alongs =
+    settings.startSide === undefined ? [1, -1] : [settings.startSide === 'left' ? 1 : -1]
+  const sides = [UP, DOWN].filter((side) => touching(runs, run, side).length > 0)
+  // A lone tip beyond a two-bead start is left to the tail.
+  const worked = ladder ? sides : sides.filter((side) => !isLoneTip(runs, run, side))
+  const outwards = worked.length > 0 ? worked : sides.length > 0 ? sides : [UP]
+  return alongs.flatMap((along) => outwards.map((outward) => ({ run, along, outward, ladder })))
+}
+
+/** Whether all that lies on one side of a run is a single bead. */
+function isLoneTip(runs: Runs, run: number, side: number): boolean {
+  const [tip, another] = touching(runs, run, side)
+  if (tip === undefined || another !== undefined || runLength(runs, tip) !== 1) return false
+  return touching(runs, tip, side).length === 0
+}

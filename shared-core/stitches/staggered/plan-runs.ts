@@ -1,0 +1,193 @@
+import type { BeadIndex } from '../../chart/bead-index.ts'
+import { UP } from '../../route/event-codes.ts'
+import { type Runs, runLength } from './find-runs.ts'
+
+/** How a plan begins: the start run, the end it is begun at (1 left, -1 right), the side worked first, ladder or not. */
+export type PlanStart = Readonly<{ run: number; along: number; outward: number; ladder: boolean }>
+
+/** One run in working order: the side it grows on, the way it is worked, and whether the start tail adds it. */
+export type PlannedRun = Readonly<{ run: number; edge: number; along: number; byTail: boolean }>
+
+/**
+ * The order in which the runs are worked, and what it costs: `joins` are runs that cannot simply grow
+ * from finished work, `weaves` the times the thread must travel through beads to go on.
+ */
+export type RunPlan = Readonly<{
+  start: PlanStart
+  order: readonly PlannedRun[]
+  joins: number
+  weaves: number
+}>
+
+/** How a stitch's rows end: runs strung together with the start run, and half beads the thread ends beyond a run's last bead. */
+export type PlanWays = Readonly<{ alsoStrung?: readonly number[]; overshoot?: number }>
+
+/** Lobes waiting to be worked that are looked at for the next one; more only when none of these is ready. */
+const WINDOW = 64
+
+type Waiting = Readonly<{ run: number; edge: number }>
+type Planner = {
+  readonly index: BeadIndex
+  readonly runs: Runs
+  readonly done: Uint8Array
+  readonly waiting: Waiting[]
+  readonly order: PlannedRun[]
+  /** The way the start row is worked: ties are broken by it, so that a mirrored chart gives the mirrored plan. */
+  readonly startAlong: number
+  readonly overshoot: number
+  row: number
+  at: number
+  edge: number
+  joins: number
+  weaves: number
+}
+
+/**
+ * Plans the work from a start: always go on with the nearest run that grows from finished work;
+ * a run waits until everything it stands on is done, so that parts that meet are joined by the row
+ * that bridges them; only when nothing else is left is a run worked on what there is of its footing.
+ */
+export function planRuns(
+  index: BeadIndex,
+  runs: Runs,
+  start: PlanStart,
+  { alsoStrung = [], overshoot = 0 }: PlanWays = {},
+): RunPlan {
+  const planner: Planner = {
+    index,
+    runs,
+    done: new Uint8Array(runs.count),
+    waiting: [],
+    order: [],
+    overshoot,
+    startAlong: start.along,
+    row: 0,
+    at: 0,
+    edge: start.outward,
+    joins: 0,
+    weaves: 0,
+  }
+  finishRun(planner, start.run, start.ladder ? start.along : -start.along, start.outward)
+  for (const run of alsoStrung) finishRun(planner, run, start.along, start.outward)
+  const tip = tailTip(planner, start)
+  for (let next = takeNext(planner); next !== undefined; next = takeNext(planner)) {
+    if (planner.done[next.run] === 1) continue
+    if (next.run === tip) continue
+    planRun(planner, next)
+  }
+  if (tip >= 0) {
+    planner.order.push({ run: tip, edge: start.outward ^ 1, along: start.along, byTail: true })
+  }
+  const { order, joins, weaves } = planner
+  return { start, order, joins, weaves }
+}
+
+/** The single bead on the tail's side of a two-bead start, if that is all there is on that side. */
+function tailTip({ runs }: Planner, { run, outward, ladder }: PlanStart): number {
+  if (ladder || runLength(runs, run) !== 2) return -1
+  const beyond = touching(runs, run, outward ^ 1)
+  const tip = beyond[0]
+  if (beyond.length !== 1 || tip === undefined || runLength(runs, tip) !== 1) return -1
+  return touching(runs, tip, outward ^ 1).length === 0 ? tip : -1
+}
+
+/** Runs that touch a run on its `edge` side. */
+export function touching(runs: Runs, run: number, edge: number): Int32Array {
+  const { above, aboveStart, below, belowStart } = runs
+  return edge === UP
+    ? above.subarray(aboveStart[run], aboveStart[run + 1])
+    : below.subarray(belowStart[run], belowStart[run + 1])
+}
+
+function finishRun(planner: Planner, run: number, along: number, edge: number): void {
+  const { index, runs, waiting } = planner
+  planner.done[run] = 1
+  planner.row = runs.row[run] ?? 0
+  const end = (along > 0 ? runs.last[run] : runs.first[run]) ?? 0
+  planner.at = (index.atOf[end] ?? 0) + along * planner.overshoot
+  planner.edge = edge
+  // The way back comes first, so that the way on is found first: the list is searched from its end.
+  for (const side of [edge ^ 1, edge]) {
+    const others = touching(runs, run, side)
+    for (let at = 0; at < others.length; at += 1) {
+      const other = others[planner.startAlong > 0 ? at : others.length - 1 - at] ?? 0
+      if (planner.done[other] === 0) waiting.push({ run: other, edge: side })
+    }
+  }
+}
+
+function takeNext(planner: Planner): Waiting | undefined {
+  const { waiting } = planner
+  if (waiting.length === 0) return undefined
+  let best = nearest(planner, Math.max(0, waiting.length - WINDOW), true)
+  if (best < 0) best = nearest(planner, 0, true)
+  if (best < 0) best = nearest(planner, 0, false)
+  if (best < 0) {
+    waiting.length = 0
+    return undefined
+  }
+  const chosen = waiting[best]
+  waiting.splice(best, 1)
+  return chosen
+}
+
+/** Index in `waiting`, from `from` on, of the nearest run that is not done and (if asked) ready; drops the done ones. */
+function nearest(planner: Planner, from: number, onlyReady: boolean): number {
+  const { waiting, done } = planner
+  let best = -1
+  let bestCost = Number.POSITIVE_INFINITY
+  for (let at = waiting.length - 1; at >= from; at -= 1) {
+    const { run, edge } = waiting[at] ?? { run: 0, edge: UP }
+    if (done[run] === 1) {
+      waiting.splice(at, 1)
+      if (best > at) best -= 1
+      continue
+    }
+    if (onlyReady && !isReady(planner, run, edge)) continue
+    const cost = distance(planner, run, edge)
+    if (cost < bestCost) {
+      best = at
+      bestCost = cost
+    }
+  }
+  return best
+}
+
+function isReady({ runs, done }: Planner, run: number, edge: number): boolean {
+  for (const base of touching(runs, run, edge ^ 1)) if (done[base] === 0) return false
+  return true
+}
+
+/** How far the thread is from a run's nearer end, in half beads; far where it must also turn to the other side. */
+function distance(planner: Planner, run: number, edge: number): number {
+  const base = (planner.runs.row[run] ?? 0) + (edge === UP ? 1 : -1)
+  const { left, right } = ends(planner, run)
+  const across = Math.min(Math.abs(planner.at - left), Math.abs(planner.at - right))
+  return across + 2 * Math.abs(planner.row - base) + (planner.edge === edge ? 0 : 1)
+}
+
+function ends({ index, runs }: Planner, run: number) {
+  return {
+    left: index.atOf[runs.first[run] ?? 0] ?? 0,
+    right: index.atOf[runs.last[run] ?? 0] ?? 0,
+  }
+}
+
+function planRun(planner: Planner, { run, edge }: Waiting): void {
+  const { left, right } = ends(planner, run)
+  const nearer = Math.abs(planner.at - right) - Math.abs(planner.at - left)
+  const along = nearer === 0 ? planner.startAlong : Math.sign(nearer)
+  const start = along > 0 ? left : right
+  const base = (planner.runs.row[run] ?? 0) + (edge === UP ? 1 : -1)
+  const isThere = planner.row === base && planner.edge === edge
+  if (!isThere || Math.abs(planner.at - start) > 1 + planner.overshoot) planner.weaves += 1
+  if (!isReady(planner, run, edge)) planner.joins += 1
+  planner.order.push({ run, edge, along, byTail: false })
+  finishRun(planner, run, along, edge)
+  if (runLength(planner.runs, run) === 1 && touching(planner.runs, run, edge).length === 0) {
+    // A tip lies across: the thread comes back into the work through the bead on its far side.
+    planner.edge = edge ^ 1
+    planner.row = base
+    planner.at = left + along
+  }
+}
