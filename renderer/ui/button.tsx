@@ -1,0 +1,91 @@
+import type { ButtonHTMLAttributes, ReactNode, Ref } from 'react'
+import { Icon } from './icon.tsx'
+import type { IconName } from './icon-paths.ts'
+import './button.css'
+
+/** How much a button asks to be pressed. `primary`: the one main act of a screen. */
+export type ButtonKind = 'primary' | 'plain' | 'quiet' | 'danger'
+
+type Look = Readonly<{
+  kind?: ButtonKind
+  small?: boolean
+  icon?: IconName | undefined
+  children: ReactNode
+}>
+
+type ButtonProps = Look &
+  Readonly<{
+    /** Waits for an answer: stays in place, takes no second press, says so to a screen reader. */
+    busy?: boolean
+    ref?: Ref<HTMLButtonElement>
+  }> &
+  ButtonHTMLAttributes<HTMLButtonElement>
+
+export function Button({
+  kind = 'plain',
+  small = false,
+  busy = false,
+  icon,
+  children,
+  className,
+  onClick,
+  ...rest
+}: ButtonProps) {
+  return (
+    <button
+      type="button"
+      {...rest}
+      className={look({ kind, small }, className)}
+      aria-busy={busy || undefined}
+      aria-disabled={busy || rest['aria-disabled']}
+      onClick={busy ? undefined : onClick}
+    >
+      {icon !== undefined && <Icon name={icon} />}
+      <span>{children}</span>
+    </button>
+  )
+}
+
+/** A link that looks like a button: it goes somewhere and changes nothing. */
+export function ButtonLink({
+  kind = 'plain',
+  small = false,
+  icon,
+  href,
+  children,
+}: Look & Readonly<{ href: string }>) {
+  return (
+    <a className={look({ kind, small })} href={href}>
+      {icon !== undefined && <Icon name={icon} />}
+      <span>{children}</span>
+    </a>
+  )
+}
+
+/** A square button that shows an icon only; its name is spoken, and told on hover. */
+export function IconButton({
+  icon,
+  label,
+  className,
+  ...rest
+}: Readonly<{ icon: IconName; label: string; ref?: Ref<HTMLButtonElement> }> &
+  Omit<ButtonHTMLAttributes<HTMLButtonElement>, 'children'>) {
+  return (
+    <button
+      type="button"
+      {...rest}
+      className={`button button-quiet button-icon ${className ?? ''}`}
+      aria-label={label}
+      title={label}
+    >
+      <Icon name={icon} />
+    </button>
+  )
+}
+
+function look(
+  { kind, small }: Readonly<{ kind: ButtonKind; small: boolean }>,
+  className: string | undefined = '',
+): string {
+  return `button button-${kind}${small ? ' button-small' : ''} ${className}`.trimEnd()
+}

@@ -1,0 +1,47 @@
+import { Dialog as Base } from '@base-ui/react/dialog'
+import type { ReactNode } from 'react'
+import { IconButton } from './button.tsx'
+import './side-sheet.css'
+
+/**
+ * A sheet at the right for one thing of a list: to read it or to change it while the list stays at hand.
+ *
+ * Not modal: the room behind it can still be used. Escape or its close button puts it away; focus
+ * then goes back to where it came from.
+ */
+export function SideSheet({
+  open,
+  title,
+  children,
+  actions,
+  onClose,
+  wide = false,
+}: Readonly<{
+  open: boolean
+  title: string
+  children: ReactNode
+  /** Buttons that stay in sight at the foot. */
+  actions?: ReactNode
+  onClose: () => void
+  wide?: boolean
+}>) {
+  return (
+    <Base.Root
+      open={open}
+      modal={false}
+      disablePointerDismissal
+      onOpenChange={(next) => !next && onClose()}
+    >
+      <Base.Portal>
+        <Base.Popup className={`side-sheet${wide ? ' side-sheet-wide' : ''}`}>
+          <header className="side-sheet-head">
+            <Base.Title className="side-sheet-title">{title}</Base.Title>
+            <Base.Close render={<IconButton icon="close" label="Close" />} />
+          </header>
+          <div className="side-sheet-body">{children}</div>
+          {actions !== undefined && <footer className="side-sheet-actions">{actions}</footer>}
+        </Base.Popup>
+      </Base.Portal>
+    </Base.Root>
+  )
+}
