@@ -139,7 +139,10 @@ export const pieceCalls = {
     input: z.strictObject({
       pieceId: s.id,
       how: z.enum(['returned', 'given', 'lost']),
+      /** Where a returned piece is now. */
       placeId: s.id.nullable(),
+      /** The day it came back; absent for today. */
+      on: s.date.optional(),
       note: s.note,
     }),
     output: s.nothing,

@@ -2,109 +2,143 @@ import type { z } from 'zod'
 import type {
   channelPrice,
   priceInputs,
-  priceSheet as sheetSchema,
+  priceSheet as sheetShape,
 } from '../contract/price-calls.ts'
-import { type CostInput, costSheet, type Overhead } from '../costing/cost-sheet.ts'
+import type { channel as channelShape } from '../contract/workshop-calls.ts'
+import { type CostSheet, costSheet, type Overhead } from '../costing/cost-sheet.ts'
 import type { Refusal } from '../refusal.ts'
 import type { Result } from '../result.ts'
-import { currencyCode } from '../units/currency.ts'
+import { type CurrencyCode, currencyCode } from '../units/currency.ts'
 import { durationS } from '../units/duration.ts'
-import { percentOf, type Ratio, ratioFromPercent } from '../units/ratio.ts'
-import { roundHalfAway } from '../units/rounding.ts'
-import type { Channel } from './channel.ts'
-import { type ChannelRecord, channelOfRecord } from './channel-of-record.ts'
+import { percentOf, RATIO_ZERO, ratioFromPercent } from '../units/ratio.ts'
+import { roundDecimal } from '../units/rounding.ts'
+import { type Channel, checkChannel, NO_SHIPPING } from './channel.ts'
 import { floorPrice } from './floor-price.ts'
-import { type PieceCost, pieceCostOf } from './piece-cost.ts'
+import type { PieceCost } from './piece-cost.ts'
 import { priceAt } from './price-at.ts'
 import { priceForMargin } from './price-for-target.ts'
 import { roundToPricePoint } from './price-points.ts'
 
-/** All a price is computed from, as the contract carries it. */
-export type PriceInputs = z.infer<typeof priceInputs>
-/** What a unit costs and should sell for in each channel, as the contract carries it. */
-export type PriceSheet = z.infer<typeof sheetSchema>
-
-type ChannelPrice = z.infer<typeof channelPrice>
+/** All that a price is computed from, as the store sends it. */
+export type PriceInputs = z.output<typeof priceInputs>
+/** The cost of a unit, and its price in every channel. */
+export type PriceSheet = z.output<typeof sheetShape>
+/** A channel as the maker sets it up. */
+export type ChannelSettings = z.output<typeof channelShape>
+type ChannelPrice = z.output<typeof channelPrice>
 
 /**
- * What one unit costs, and in each channel the suggested price, the floor, and what the price leaves.
+ * The cost sheet of one unit and what it sells for in each channel.
  *
- * The suggested price leaves the workshop's margin, rounded up to its price step and never below the
- * floor. A channel that cannot leave it carries the refusal, and its price is the maker's own, else
- * the floor, else 0. Labour of a fraction of a second is rounded.
+ * Cost by `costSheet`. In each channel: the floor that loses no money; the price that leaves the
+ * workshop's margin, rounded up to its price step; the maker's own price where she has set one; and
+ * what that price leaves. Where no price leaves the margin the suggestion is null and says why.
+ *
+ * @param inputs labour in seconds (rounded to whole ones), amounts in minor units of the currency
+ * @returns minor units; the cost lines sum exactly to `costMinor`
  */
 export function priceSheet(inputs: PriceInputs): PriceSheet {
-  const sheet = costSheet(costInputOf(inputs))
-  const currency = currencyCode(inputs.workshop.currency)
-  const cost = pieceCostOf(sheet, currency)
+  const cost = costOf(inputs)
+  const piece = pieceCost(cost, currencyCode(inputs.workshop.currency))
   return {
-    cost: [...sheet.lines],
-    costMinor: sheet.costMinor,
-    basis: sheet.basis,
-    channels: inputs.channels.map((record) => channelPriceOf(inputs, cost, record)),
+    cost: cost.lines.map((line) => ({ ...line })),
+    costMinor: cost.costMinor,
+    basis: cost.basis,
+    channels: inputs.channels.map((channel) => priceIn(channel, piece, inputs)),
   }
 }
 
-/** The cost input of price inputs. */
-export function costInputOf({ materials, labourS, workshop }: PriceInputs): CostInput {
+/** A channel as prices are reckoned in it: no shipping, fees on the price with or without its tax. */
+export function saleChannel(settings: ChannelSettings, currency: CurrencyCode): Channel {
+  const base = settings.feesOn === 'net' ? 'price-before-tax' : 'price-with-tax'
   return {
-    materials,
-    labour: { seconds: durationS(Math.round(labourS.value)), basis: labourS.basis },
-    hourlyRateMinor: workshop.hourlyRateMinor,
-    overhead: overheadOf(workshop.overhead),
+    kind: settings.kind,
+    currency,
+    fee: {
+      percent: ratioFromPercent(settings.feePercent),
+      fixedMinor: settings.feeFixedMinor,
+      base,
+    },
+    payment: {
+      percent: ratioFromPercent(settings.paymentPercent),
+      fixedMinor: settings.paymentFixedMinor,
+      base,
+    },
+    commissionShare: RATIO_ZERO,
+    tax: {
+      rate: ratioFromPercent(settings.taxPercent),
+      mode: settings.taxIncluded ? 'included' : 'added',
+    },
+    shipping: NO_SHIPPING,
   }
 }
 
-function overheadOf(overhead: PriceInputs['workshop']['overhead']): Overhead {
+/** The workshop's share of overhead as the cost sheet takes it. */
+export function overheadOf(overhead: PriceInputs['workshop']['overhead']): Overhead {
   return overhead.kind === 'percent-of-labour'
     ? { kind: overhead.kind, percent: ratioFromPercent(overhead.percent) }
     : overhead
 }
 
-function channelPriceOf(inputs: PriceInputs, cost: PieceCost, record: ChannelRecord): ChannelPrice {
-  const channel = channelOfRecord(record, cost.currency)
-  const floor = valueOf(floorPrice(cost, channel))
-  const suggested = suggestedPrice(inputs, cost, channel)
-  const suggestedMinor = valueOf(suggested)
-  const priceMinor = inputs.setPrices[record.id] ?? suggestedMinor ?? floor ?? 0
+function costOf({ materials, labourS, workshop }: PriceInputs): CostSheet {
+  return costSheet({
+    materials,
+    labour: { seconds: durationS(Math.round(labourS.value)), basis: labourS.basis },
+    hourlyRateMinor: workshop.hourlyRateMinor,
+    overhead: overheadOf(workshop.overhead),
+  })
+}
+
+function pieceCost(sheet: CostSheet, currency: CurrencyCode): PieceCost {
+  return {
+    currency,
+    costMinor: sheet.costMinor,
+    labourMinor: sheet.byGroup.labour,
+    benchSeconds: sheet.benchSeconds,
+  }
+}
+
+function priceIn(
+  settings: ChannelSettings,
+  cost: PieceCost,
+  { workshop, setPrices }: PriceInputs,
+): ChannelPrice {
+  const channel = saleChannel(settings, cost.currency)
+  const possible = checkChannel(channel)
+  const floor = possible.ok ? floorPrice(cost, channel) : possible
+  const suggested = floor.ok ? suggestedPrice(cost, channel, floor.value, workshop) : floor
+  const suggestedMinor = suggested.ok ? suggested.value : null
+  const floorMinor = floor.ok ? floor.value : null
+  const priceMinor = setPrices[settings.id] ?? suggestedMinor ?? floorMinor ?? 0
   const outcome = priceAt(cost, channel, priceMinor)
   return {
-    channelId: record.id,
-    channelName: record.name,
+    channelId: settings.id,
+    channelName: settings.name,
     suggestedMinor,
     refusal: suggested.ok ? null : suggested.error,
     priceMinor,
-    floorMinor: floor,
+    floorMinor,
     taxMinor: outcome.taxMinor,
     feesMinor: outcome.feesMinor,
     costMinor: outcome.costMinor,
     profitMinor: outcome.profitMinor,
-    marginPercent: percentText(outcome.margin),
+    marginPercent: roundDecimal(percentOf(outcome.margin ?? RATIO_ZERO), 1, 'half-even'),
     earningsPerHourMinor: outcome.earningsPerBenchHourMinor,
   }
 }
 
 function suggestedPrice(
-  { workshop }: PriceInputs,
   cost: PieceCost,
   channel: Channel,
+  floorMinor: number,
+  workshop: PriceInputs['workshop'],
 ): Result<number, Refusal> {
-  const wanted = priceForMargin(cost, channel, ratioFromPercent(workshop.marginPercent))
-  if (!wanted.ok) return wanted
-  const floor = floorPrice(cost, channel)
-  if (!floor.ok) return floor
-  return roundToPricePoint(wanted.value, {
+  const exact = priceForMargin(cost, channel, ratioFromPercent(workshop.marginPercent))
+  if (!exact.ok) return exact
+  return roundToPricePoint(exact.value, {
     points: { kind: 'every', stepMinor: workshop.priceStepMinor },
     direction: 'up',
-    floorMinor: floor.value,
+    floorMinor,
     belowFloor: 'never',
   })
-}
-
-function percentText(margin: Ratio | null): string {
-  return margin === null ? '0.0' : roundHalfAway(percentOf(margin), 1)
-}
-
-function valueOf(price: Result<number, Refusal>): number | null {
-  return price.ok ? price.value : null
 }
