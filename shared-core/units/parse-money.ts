@@ -36,11 +36,17 @@ export function parseMoney(text: string, options: MoneyOptions): ParseResult<Mon
 // Ten billion in hundredths: a year's sums of such amounts still add exactly.
 const LARGEST_MINOR = 1_000_000_000_000
 
+// Longer than any amount with its code; also keeps the match below quick on a pasted page.
+const LONGEST_AMOUNT = 80
+
 /** The figure without the sign or code before or after it. */
 function stripCurrency(text: string, options: MoneyOptions): Result<string, Refusal> {
   const tidy = tidyText(text)
-  const match = /^([+-]?) ?([^\d+-]*?) ?([+-]?) ?([\d.,' ]*\d) ?(\D*)$/.exec(tidy)
-  // Not shaped like money at all: leave it to the number parser's sentence.
+  const match =
+    tidy.length > LONGEST_AMOUNT
+      ? null
+      : /^([+-]?) ?([^\d+-]*?) ?([+-]?) ?([\d.,' ]*\d) ?(\D*)$/.exec(tidy)
+  // Not shaped like money at all: leave it to the number parser’s sentence.
   if (!match) return ok(tidy)
   const [, signBefore = '', before = '', signInside = '', figure = '', after = ''] = match
   const marks = [before.trim(), after.trim()].filter((mark) => mark !== '' && !/^[.,]$/.test(mark))
