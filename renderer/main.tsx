@@ -1,9 +1,11 @@
-import type { Bridge } from '../shared-core/contract/bridge.ts'
+import './styles/fonts.css'
+import './styles/tokens.css'
+import './styles/base.css'
+import { createRoot } from 'react-dom/client'
+import { App } from './app/app.tsx'
+import { applyTheme } from './app/theme.ts'
 
-const bridge = (window as unknown as Readonly<{ tallystrand: Bridge }>).tallystrand
 const root = document.getElementById('root')
-const { value } = await bridge
-  .shell('studio.describe', {})
-  .then((a) => (a.ok ? a : { value: undefined }))
-if (root !== null) root.textContent = `Tallystrand ${value?.version ?? ''}`
-bridge.sayInteractive()
+if (root === null) throw new Error('index.html: expected an element with id root')
+applyTheme()
+createRoot(root).render(<App />)

@@ -1,0 +1,34 @@
+import type { Answer } from '../../shared-core/contract/calls.ts'
+import { showToast } from '../ui/toast-store.ts'
+import { bridge } from './bridge.ts'
+
+/** A file as the contract carries it. */
+export type FileBytes = Readonly<{ fileName: string; base64: string }>
+
+type Filter = { name: string; extensions: string[] }
+
+/** Lets the maker choose a file; `undefined` when she closes the dialog, a refusal where it cannot be read. */
+export async function pickFile(
+  title: string,
+  filters: readonly Filter[],
+): Promise<Answer<FileBytes | undefined>> {
+  const answer = await bridge.shell('file.pick', { title, filters: [...filters] })
+  if (!answer.ok) return answer
+  return { ok: true, value: answer.value.kind === 'picked' ? answer.value.file : undefined }
+}
+
+/** Lets the maker choose where a made file goes, writes it, and offers to open it. Says what went wrong itself. */
+export async function saveFile(title: string, { fileName, base64 }: FileBytes): Promise<boolean> {
+  const answer = await bridge.shell('file.save', { title, file: { fileName, base64 } })
+  if (!answer.ok) {
+    showToast({ tone: 'refused', text: `${answer.error.message} ${answer.error.next}` })
+    return false
+  }
+  if (answer.value.kind === 'cancelled') return false
+  const { savedId, fileName: name, folder } = answer.value
+  showToast({
+    text: `Saved ${name} in ${folder}`,
+    action: { label: 'Open', run: () => void bridge.shell('file.open', { savedId }) },
+  })
+  return true
+}

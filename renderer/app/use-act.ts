@@ -1,0 +1,47 @@
+import { useState } from 'react'
+import type { Answer, CallInput, CallName, CallOutput } from '../../shared-core/contract/calls.ts'
+import type { Refusal } from '../../shared-core/refusal.ts'
+import { showToast } from '../ui/toast-store.ts'
+import { bridge } from './bridge.ts'
+import { refreshAfter } from './refresh.ts'
+import { undo } from './step-back.ts'
+
+type ActOptions<N extends CallName> = Readonly<{
+  /** What was done, in the maker's words, for the toast with its way back; no toast without it. */
+  said?: (output: CallOutput<N>, input: CallInput<N>) => string
+}>
+
+/** One act of the contract: how to do it, whether it is under way, and why it was last refused. */
+export type Act<N extends CallName> = Readonly<{
+  act: (input: CallInput<N>) => Promise<Answer<CallOutput<N>>>
+  isBusy: boolean
+  refusal: Refusal | undefined
+  forgetRefusal: () => void
+}>
+
+/** An act: done through the contract, told in a toast that can take it back, every screen refreshed. */
+export function useAct<N extends CallName>(name: N, { said }: ActOptions<N> = {}): Act<N> {
+  const [isBusy, setBusy] = useState(false)
+  const [refusal, setRefusal] = useState<Refusal>()
+
+  async function act(input: CallInput<N>): Promise<Answer<CallOutput<N>>> {
+    setBusy(true)
+    setRefusal(undefined)
+    const answer = await bridge.request(name, input)
+    if (answer.ok) {
+      await refreshAfter(name)
+      if (said !== undefined) {
+        showToast({
+          text: said(answer.value, input),
+          action: { label: 'Undo', run: () => void undo() },
+        })
+      }
+    } else {
+      setRefusal(answer.error)
+    }
+    setBusy(false)
+    return answer
+  }
+
+  return { act, isBusy, refusal, forgetRefusal: () => setRefusal(undefined) }
+}
