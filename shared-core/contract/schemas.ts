@@ -56,7 +56,7 @@ export const refusal = z.strictObject({
   code: z.string(),
   message: z.string(),
   next: z.string(),
-  field: z.string().optional(),
-  line: z.number().int().optional(),
+  field: z.string().exactOptional(),
+  line: z.number().int().exactOptional(),
 })
 export const nothing = z.strictObject({})

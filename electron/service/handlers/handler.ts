@@ -1,4 +1,3 @@
-import type { Transaction } from 'kysely'
 import type {
   CallName,
   CallOutput,
@@ -6,10 +5,10 @@ import type {
   ParsedInput,
 } from '../../../shared-core/contract/calls.ts'
 import type { Act } from '../store/act.ts'
-import type { Database } from '../store/database.ts'
+import type { View } from '../store/view.ts'
 
 /** What a handler that only reads may use: one consistent view of the store. */
-export type Reading = Readonly<{ trx: Transaction<Database>; atMs: number }>
+export type Reading = View & Readonly<{ atMs: number }>
 
 /** What an act answers with, and how the history names it. */
 export type Done<T> = Readonly<{ value: T; label: string }>
@@ -22,6 +21,11 @@ export type StepName = {
 }[Exclude<CallName, ActName>]
 /** Calls that only read. */
 export type QueryName = Exclude<CallName, ActName | StepName>
+
+/** Queries that need no store at all. */
+export type PureName = 'engine.read' | 'chartFile.preview'
+/** Computes an answer from the input alone; throws `Refused`. */
+export type PureHandler<N extends PureName> = (input: ParsedInput<N>) => CallOutput<N>
 
 /** Reads what a query answers. */
 export type QueryHandler<N extends QueryName> = (

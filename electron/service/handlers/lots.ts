@@ -3,10 +3,12 @@ import { checkWeighing } from '../../../shared-core/beads/weighing.ts'
 import { stocktake } from '../../../shared-core/stock/stocktake.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
 import { Refused, refuse } from '../refused.ts'
+import type { Act } from '../store/act.ts'
+import type { Row } from '../store/database.ts'
 import { getRow } from '../store/find-row.ts'
-import { calibrationsOf, listLots } from '../store/material-rows.ts'
+import { calibrationsOf, costOf, listLots } from '../store/material-rows.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
-import { valueOfChange, valueOfReceipt } from '../valuation.ts'
+import { openValuer, valueOfReceipt } from '../valuation.ts'
 import type { ActHandler } from './handler.ts'
 import { calibrationOf } from './material-view.ts'
 
@@ -46,7 +48,6 @@ export const receiveLot: ActHandler<'lots.receive'> = async (act, input) => {
 export const countLot: ActHandler<'lots.count'> = async (act, input) => {
   const lot = await getRow(act.trx, 'lot', input.lotId, 'lotId')
   const material = await getRow(act.trx, 'material', lot.material_id)
-  const { costingMethod } = await getWorkshop(act.trx)
   const lots = await listLots(act.trx, [lot.material_id])
   const facts = lots.map((row) => ({
     lotId: row.id,
@@ -61,7 +62,7 @@ export const countLot: ActHandler<'lots.count'> = async (act, input) => {
     await act.append('stock_movement', {
       lot_id: lot.id,
       quantity: difference,
-      value_minor: valueOfChange({ lots, lotId: lot.id, quantity: difference, costingMethod }),
+      value_minor: await valueOfDifference(act, lot, difference),
       kind: input.kind,
       make_id: null,
       note: input.note,
@@ -69,6 +70,12 @@ export const countLot: ActHandler<'lots.count'> = async (act, input) => {
   }
   const verb = input.kind === 'counted' ? 'Counted' : 'Weighed'
   return { value: { difference }, label: `${verb} ${material.name}` }
+}
+
+async function valueOfDifference(act: Act, lot: Row<'lot'>, difference: number): Promise<number> {
+  const valuer = await openValuer(act, [lot.material_id])
+  if (difference > 0) return valuer.surplus(lot.material_id, difference, costOf(lot))
+  return 0 - (valuer.issue(lot.material_id, [-difference])[0] ?? 0)
 }
 
 export const addWeighing: ActHandler<'weighings.add'> = async (act, input) => {

@@ -1,6 +1,6 @@
 import { findForm, findThread, referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { reservedByMaterial } from '../promises.ts'
 import { refuse } from '../refused.ts'
-import { reservedByMaterial } from '../reserved.ts'
 import type { Act } from '../store/act.ts'
 import { getRow } from '../store/find-row.ts'
 import {
@@ -12,6 +12,7 @@ import {
   toLot,
   UNIT_OF_KIND,
 } from '../store/material-rows.ts'
+import type { View } from '../store/view.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
 import type { ActHandler, QueryHandler, Reading } from './handler.ts'
 import { calibrationOf, type MaterialView, viewMaterial } from './material-view.ts'
@@ -31,11 +32,12 @@ export const listMaterialViews: QueryHandler<'materials.list'> = async (reading,
 }
 
 /** Every material with what is on hand, reserved and available. */
-export async function viewMaterials({ trx }: Pick<Reading, 'trx'>): Promise<MaterialView[]> {
+export async function viewMaterials(reading: View): Promise<MaterialView[]> {
+  const { trx } = reading
   const rows = await listMaterials(trx)
   const lots = Map.groupBy(await listLots(trx), (lot) => lot.material_id)
   const calibrations = await calibrationsOf(trx, rows)
-  const reserved = await reservedByMaterial(trx)
+  const reserved = await reservedByMaterial(reading)
   return rows.map((row) =>
     viewMaterial(row, {
       lots: lots.get(row.id) ?? [],
@@ -45,11 +47,12 @@ export async function viewMaterials({ trx }: Pick<Reading, 'trx'>): Promise<Mate
   )
 }
 
-export const readMaterial: QueryHandler<'materials.read'> = async ({ trx }, { id }) => {
+export const readMaterial: QueryHandler<'materials.read'> = async (reading, { id }) => {
+  const { trx } = reading
   const row = await getRow(trx, 'material', id)
   const lots = await listLots(trx, [id])
   const calibration = (await calibrationsOf(trx, [row])).get(id)
-  const reserved = (await reservedByMaterial(trx)).get(id) ?? 0
+  const reserved = (await reservedByMaterial(reading)).get(id) ?? 0
   return {
     material: viewMaterial(row, { lots, reserved, calibration }),
     lots: lots.map(toLot),

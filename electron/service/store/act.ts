@@ -1,6 +1,7 @@
 import { type Insertable, sql, type Transaction } from 'kysely'
 import type { CallName } from '../../../shared-core/contract/calls.ts'
 import type { Database, KeptName, LedgerName, Row } from './database.ts'
+import type { View } from './view.ts'
 
 /** What a new row of a kept table is made of; that it counts goes without saying. */
 export type NewRow<T extends KeptName> = Omit<Insertable<Database[T]>, 'removed_by'>
@@ -16,19 +17,19 @@ export type Patch<T extends KeptName> = Partial<Omit<Row<T>, 'id' | 'removed_by'
  * One act of the maker: every change of the store goes through it, inside one transaction, and is
  * kept so that it can be undone.
  */
-export type Act = Readonly<{
-  trx: Transaction<Database>
-  atMs: number
-  /** A new id with this prefix. */
-  newId: (prefix: string) => string
-  insert: <T extends KeptName>(table: T, row: NewRow<T>) => Promise<void>
-  /** Changes columns of a row; columns that stay as they are are not recorded. */
-  update: <T extends KeptName>(table: T, id: string, patch: Patch<T>) => Promise<void>
-  /** Takes a row out of account; it stays in the file, and undo brings it back. */
-  remove: (table: KeptName, id: string) => Promise<void>
-  /** Adds a line to a ledger and gives its number. */
-  append: <T extends LedgerName>(table: T, line: NewLine<T>) => Promise<number>
-}>
+export type Act = View &
+  Readonly<{
+    atMs: number
+    /** A new id with this prefix. */
+    newId: (prefix: string) => string
+    insert: <T extends KeptName>(table: T, row: NewRow<T>) => Promise<void>
+    /** Changes columns of a row; columns that stay as they are are not recorded. */
+    update: <T extends KeptName>(table: T, id: string, patch: Patch<T>) => Promise<void>
+    /** Takes a row out of account; it stays in the file, and undo brings it back. */
+    remove: (table: KeptName, id: string) => Promise<void>
+    /** Adds a line to a ledger and gives its number. */
+    append: <T extends LedgerName>(table: T, line: NewLine<T>) => Promise<number>
+  }>
 
 /** An act under way, with its end. */
 export type OpenAct = Act &
@@ -46,7 +47,7 @@ type Change = Readonly<{
 }>
 
 type Opening = Readonly<{
-  trx: Transaction<Database>
+  view: View
   call: CallName
   atMs: number
   newId: (prefix: string) => string
@@ -55,7 +56,8 @@ type Opening = Readonly<{
 }>
 
 /** Opens an act in a transaction. Its row is written last; the references to it wait for the commit. */
-export function openAct({ trx, call, atMs, newId, fixed }: Opening): OpenAct {
+export function openAct({ view, call, atMs, newId, fixed }: Opening): OpenAct {
+  const { trx } = view
   const actionId = newId('act')
   const changes: Change[] = []
   const any = anyTable(trx)
@@ -77,7 +79,7 @@ export function openAct({ trx, call, atMs, newId, fixed }: Opening): OpenAct {
   }
 
   return {
-    trx,
+    ...view,
     atMs,
     newId,
     insert: async (table, row) => {

@@ -9,6 +9,7 @@ import type {
   materialFields as fieldsShape,
   lot as lotShape,
 } from '../../../shared-core/contract/stock-calls.ts'
+import type { LotCost } from '../../../shared-core/stock/lot-value.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
 import type { Database, Flag, Row } from './database.ts'
 
@@ -92,6 +93,13 @@ export async function listLots(
     .where('lot.removed_by', 'is', null)
   if (materialIds !== undefined) query = query.where('lot.material_id', 'in', materialIds)
   return query.orderBy('lot.bought_on').orderBy('lot.id').execute()
+}
+
+/** What a lot cost, if that is known. */
+export function costOf(lot: Pick<Row<'lot'>, 'cost_minor' | 'cost_quantity'>): LotCost | null {
+  return lot.cost_minor === null || lot.cost_quantity === null
+    ? null
+    : { costMinor: lot.cost_minor, costQuantity: lot.cost_quantity }
 }
 
 export function toLot(row: LotRow): LotFacts {

@@ -1,0 +1,64 @@
+import { saveColourway } from './colourways.ts'
+import { archiveDesign, readDesignWhole, saveDesign } from './designs.ts'
+import { listDesigns } from './designs-list.ts'
+import type { ActHandler, ActName, PureName, QueryHandler, QueryName } from './handler.ts'
+import { listHistory } from './history.ts'
+import { addWeighing, countLot, receiveLot, saveOffer } from './lots.ts'
+import { finishMake, planMakeCall } from './makes.ts'
+import { listMaterialViews, readMaterial, saveMaterial } from './materials.ts'
+import { listOrderViews, readOrder, saveOrder, setOrderState } from './orders.ts'
+import { coverAllOrders, coverOrder } from './orders-cover.ts'
+import { endPiece, movePieces, sellPiece } from './piece-acts.ts'
+import { listPieces, readPiece } from './pieces.ts'
+import { readPriceSheet, setPrice } from './prices.ts'
+import { importStockFile, previewStockFile } from './stock-file.ts'
+import { printTags } from './tags.ts'
+import { readTakings } from './takings.ts'
+import { readToday } from './today.ts'
+import { readWorkshop, saveChannel, savePlace, saveSupplier, saveWorkshop } from './workshop.ts'
+
+/** A handler for every call that reads the store; the compiler misses none. */
+export const queryHandlers: { readonly [N in Exclude<QueryName, PureName>]: QueryHandler<N> } = {
+  'workshop.read': readWorkshop,
+  'history.list': listHistory,
+  'materials.list': listMaterialViews,
+  'materials.read': readMaterial,
+  'stockFile.preview': previewStockFile,
+  'designs.list': listDesigns,
+  'designs.read': readDesignWhole,
+  'orders.list': listOrderViews,
+  'orders.read': readOrder,
+  'orders.cover': coverOrder,
+  'orders.coverAll': coverAllOrders,
+  'prices.sheet': readPriceSheet,
+  'makes.plan': planMakeCall,
+  'pieces.list': listPieces,
+  'pieces.read': readPiece,
+  'tags.print': printTags,
+  'today.read': readToday,
+  'takings.read': readTakings,
+}
+
+/** A handler for every call that is a step of the history. */
+export const actHandlers: { readonly [N in ActName]: ActHandler<N> } = {
+  'workshop.save': saveWorkshop,
+  'channel.save': saveChannel,
+  'place.save': savePlace,
+  'supplier.save': saveSupplier,
+  'materials.save': saveMaterial,
+  'lots.receive': receiveLot,
+  'lots.count': countLot,
+  'weighings.add': addWeighing,
+  'offers.save': saveOffer,
+  'stockFile.import': importStockFile,
+  'designs.save': saveDesign,
+  'designs.archive': archiveDesign,
+  'colourways.save': saveColourway,
+  'orders.save': saveOrder,
+  'orders.setState': setOrderState,
+  'prices.set': setPrice,
+  'makes.finish': finishMake,
+  'pieces.move': movePieces,
+  'pieces.sell': sellPiece,
+  'pieces.end': endPiece,
+}

@@ -1,0 +1,10 @@
+import type { Transaction } from 'kysely'
+import type { VersionFacts } from '../version-facts.ts'
+import type { Database } from './database.ts'
+
+/** One consistent view of the store, and what this store's process remembers of what never changes. */
+export type View = Readonly<{
+  trx: Transaction<Database>
+  /** Facts of versions by id: a version never changes. */
+  memory: Map<string, VersionFacts>
+}>

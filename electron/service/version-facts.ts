@@ -1,0 +1,89 @@
+import { referenceTables } from '../../shared-core/beads/bead-tables.ts'
+import type { DesignBody } from '../../shared-core/design/design.ts'
+import { readDesign } from '../../shared-core/design/read-design.ts'
+import type { DesignReading } from '../../shared-core/design/reading.ts'
+import type { View } from './store/view.ts'
+
+/**
+ * What the books need to know of a version: small, and the same for ever.
+ *
+ * Counted with the reference tables; the workshop's own weighings come in with the bill.
+ */
+export type VersionFacts = Readonly<{ designId: string }> &
+  Pick<DesignBody, 'unitName' | 'palette' | 'extras' | 'threadId'> &
+  Pick<DesignReading, 'beads' | 'counts' | 'thread' | 'labour' | 'unitMassMg'>
+
+/** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
+const EDITION = 1
+
+/** The facts of versions by id, read once and then kept in the file and in memory. */
+export async function versionFacts(
+  view: View,
+  versionIds: Iterable<string>,
+): Promise<ReadonlyMap<string, VersionFacts>> {
+  const wanted = [...new Set(versionIds)]
+  const unknown = wanted.filter((id) => !view.memory.has(id))
+  if (unknown.length > 0) await recall(view, unknown)
+  for (const id of unknown) if (!view.memory.has(id)) await readAndKeep(view, id)
+  return new Map(
+    wanted.flatMap((id) => {
+      const facts = view.memory.get(id)
+      return facts === undefined ? [] : [[id, facts] as const]
+    }),
+  )
+}
+
+/** The facts of one version. */
+export async function factsOf(view: View, versionId: string): Promise<VersionFacts> {
+  const facts = (await versionFacts(view, [versionId])).get(versionId)
+  if (facts === undefined) throw new Error(`expected facts of version ${versionId}`)
+  return facts
+}
+
+// A statement takes 32,766 values.
+const AT_ONCE = 10_000
+
+async function recall({ trx, memory }: View, versionIds: readonly string[]): Promise<void> {
+  for (let from = 0; from < versionIds.length; from += AT_ONCE) {
+    const rows = await trx
+      .selectFrom('version_reading')
+      .select(['version_id', 'reading_json'])
+      .where('version_id', 'in', versionIds.slice(from, from + AT_ONCE))
+      .where('edition', '=', EDITION)
+      .execute()
+    for (const row of rows) {
+      memory.set(row.version_id, JSON.parse(row.reading_json) as VersionFacts)
+    }
+  }
+}
+
+async function readAndKeep({ trx, memory }: View, versionId: string): Promise<void> {
+  const row = await trx
+    .selectFrom('design_version')
+    .select(['design_id', 'body_json'])
+    .where('id', '=', versionId)
+    .executeTakeFirstOrThrow()
+  const body = JSON.parse(row.body_json) as DesignBody
+  const read = readDesign(body, referenceTables)
+  if (!read.ok) throw new Error(`version ${versionId} was saved readable: ${read.error.message}`)
+  const reading = read.value
+  const facts: VersionFacts = {
+    designId: row.design_id,
+    unitName: body.unitName,
+    palette: body.palette,
+    extras: body.extras,
+    threadId: body.threadId,
+    beads: reading.beads,
+    counts: reading.counts,
+    thread: reading.thread,
+    labour: reading.labour,
+    unitMassMg: reading.unitMassMg,
+  }
+  const kept = { edition: EDITION, reading_json: JSON.stringify(facts) }
+  await trx
+    .insertInto('version_reading')
+    .values({ version_id: versionId, ...kept })
+    .onConflict((conflict) => conflict.column('version_id').doUpdateSet(kept))
+    .execute()
+  memory.set(versionId, facts)
+}
