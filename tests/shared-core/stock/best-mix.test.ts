@@ -2,6 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bestMix, type MixDesign } from '../../../shared-core/stock/best-mix.ts'
 import type { Lot } from '../../../shared-core/stock/lot.ts'
+import { boundMix } from '../../../shared-core/stock/mix-bound.ts'
+import { emptyPacking } from '../../../shared-core/stock/packing.ts'
 import { unitsFrom } from '../../../shared-core/stock/units-from.ts'
 import vectors from '../../fixtures/vectors/lots_no_mixing.json' with { type: 'json' }
 import { fitsByTrying } from './brute-packing.ts'
@@ -133,6 +135,30 @@ describe('bestMix', () => {
     ).toBe(true)
     expect(cut.worth).toBeLessThanOrEqual(exact.upperBound)
     expect(cut.upperBound).toBeGreaterThanOrEqual(exact.worth)
+  })
+})
+
+describe('boundMix', () => {
+  it('is not below a mix of less worthy shares that fill the room better', () => {
+    const list = [toDesign('A', { red: 6 }, 7, 9), toDesign('B', { red: 5 }, 5, 9)]
+    expect(boundMix(list, new Map([['red', emptyPacking([10])]]))).toBeGreaterThanOrEqual(10)
+  })
+
+  it('is never below the best mix found by trying them all', () => {
+    const design = fc.record({
+      red: fc.integer({ min: 1, max: 9 }),
+      worth: fc.integer({ min: 0, max: 9 }),
+      maxUnits: fc.integer({ min: 0, max: 3 }),
+    })
+    const rooms = fc.array(fc.integer({ min: 0, max: 14 }), { minLength: 1, maxLength: 2 })
+    fc.assert(
+      fc.property(fc.array(design, { maxLength: 3 }), rooms, (designs, red) => {
+        const list = designs.map((d, i) => toDesign(`D${i}`, { red: d.red }, d.worth, d.maxUnits))
+        const bound = boundMix(list, new Map([['red', emptyPacking(red)]]))
+        expect(bound).toBeGreaterThanOrEqual(bestByTrying(list, { red }))
+      }),
+      { numRuns: 500 },
+    )
   })
 })
 
