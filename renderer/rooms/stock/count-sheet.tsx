@@ -1,0 +1,106 @@
+import { useState } from 'react'
+import { useAct } from '../../app/use-act.ts'
+import { useFormat } from '../../app/use-format.ts'
+import { Button } from '../../ui/button.tsx'
+import { FigureList } from '../../ui/figure-list.tsx'
+import { RefusalNotice } from '../../ui/notice.tsx'
+import { QuantityInput } from '../../ui/quantity-input.tsx'
+import { SideSheet } from '../../ui/side-sheet.tsx'
+import { TextInput } from '../../ui/text-input.tsx'
+import type { MaterialDetail } from './material-page.tsx'
+import { quantityParser, unitWords } from './quantity-parser.ts'
+
+export type LotRow = MaterialDetail['lots'][number]
+
+/** Sets a lot to what the scale or the count says; the difference becomes a movement. */
+export function CountSheet({
+  detail,
+  lot,
+  onClose,
+}: Readonly<{ detail: MaterialDetail; lot: LotRow; onClose: () => void }>) {
+  const format = useFormat()
+  const { material, beadsPerGram } = detail
+  const isWeighed = material.unit === 'mg'
+  const tareMg = isWeighed ? (material.tareMg ?? 0) : 0
+  const [text, setText] = useState('')
+  const [typed, setTyped] = useState<number>()
+  const [note, setNote] = useState('')
+  const quantity = typed === undefined ? undefined : typed - tareMg
+  const count = useAct('lots.count', {
+    said: () => `${isWeighed ? 'Weighed' : 'Counted'} ${material.name}`,
+  })
+  async function submit(value: number) {
+    const kind = isWeighed ? ('weighed' as const) : ('counted' as const)
+    const answer = await count.act({ lotId: lot.id, quantity: value, kind, note })
+    if (answer.ok) onClose()
+  }
+  const isUnderTare = quantity !== undefined && quantity < 0
+  return (
+    <SideSheet
+      open
+      title={`${isWeighed ? 'Weigh' : 'Count'} ${material.name}`}
+      onClose={onClose}
+      actions={
+        <Button
+          kind="primary"
+          busy={count.isBusy}
+          disabled={quantity === undefined || isUnderTare}
+          onClick={() => quantity !== undefined && void submit(quantity)}
+        >
+          Set what is on hand
+        </Button>
+      }
+    >
+      {count.refusal !== undefined && <RefusalNotice refusal={count.refusal} />}
+      <QuantityInput
+        label={isWeighed ? 'The scale shows' : 'Counted'}
+        hint={tareMg > 0 ? `The empty tube, ${format.mass(tareMg)}, is taken off.` : undefined}
+        unit={unitWords[material.unit]}
+        autoFocus
+        text={text}
+        error={
+          isUnderTare
+            ? `That is less than the empty tube (${format.mass(tareMg)}). Check the scale or the tube.`
+            : undefined
+        }
+        parse={quantityParser(material.unit, format.decimal)}
+        onText={(next, value) => {
+          setText(next)
+          setTyped(value)
+        }}
+      />
+      <FigureList
+        figures={[
+          {
+            label: 'On hand then',
+            value:
+              quantity === undefined || isUnderTare
+                ? '–'
+                : format.quantity(quantity, material.unit),
+          },
+          { label: 'By the books', value: format.quantity(lot.onHand, material.unit) },
+          {
+            label: 'Difference',
+            value:
+              quantity === undefined || isUnderTare
+                ? '–'
+                : format.quantity(quantity - lot.onHand, material.unit),
+          },
+          ...(beadsPerGram === null || quantity === undefined || isUnderTare
+            ? []
+            : [
+                {
+                  label: 'Beads',
+                  value: format.count(Math.round((quantity / 1000) * beadsPerGram.value)),
+                  basis: beadsPerGram.basis,
+                  range: format.range(beadsPerGram, (rate) =>
+                    format.count(Math.round((quantity / 1000) * rate)),
+                  ),
+                },
+              ]),
+        ]}
+      />
+      <TextInput label="Why it differs" optional value={note} onChange={setNote} />
+    </SideSheet>
+  )
+}

@@ -1,0 +1,104 @@
+import { useState } from 'react'
+import { parseMoney } from '../../../shared-core/units/parse-money.ts'
+import { useAct } from '../../app/use-act.ts'
+import { useCall } from '../../app/use-call.ts'
+import { useFormat } from '../../app/use-format.ts'
+import { Button } from '../../ui/button.tsx'
+import { RefusalNotice } from '../../ui/notice.tsx'
+import { QuantityInput } from '../../ui/quantity-input.tsx'
+import { Select } from '../../ui/select.tsx'
+import { SideSheet } from '../../ui/side-sheet.tsx'
+import { TextInput } from '../../ui/text-input.tsx'
+import type { MaterialDetail } from './material-page.tsx'
+import { quantityParser, unitWords } from './quantity-parser.ts'
+
+const NO_SUPPLIER = 'none'
+
+/** Takes a new lot into stock. */
+export function ReceiveSheet({
+  detail,
+  onClose,
+}: Readonly<{ detail: MaterialDetail; onClose: () => void }>) {
+  const format = useFormat()
+  const { material } = detail
+  const shop = useCall('workshop.read', {})
+  const [quantityText, setQuantityText] = useState('')
+  const [quantity, setQuantity] = useState<number>()
+  const [costText, setCostText] = useState('')
+  const [costMinor, setCost] = useState<number>()
+  const [dyeLot, setDyeLot] = useState('')
+  const [supplier, setSupplier] = useState(NO_SUPPLIER)
+  const [boughtOn, setBoughtOn] = useState(format.today)
+  const receive = useAct('lots.receive', { said: () => `Took in ${material.name}` })
+  async function submit() {
+    const answer = await receive.act({
+      materialId: material.id,
+      quantity: quantity ?? 0,
+      dyeLot,
+      supplierId: supplier === NO_SUPPLIER ? null : supplier,
+      boughtOn: boughtOn === '' ? null : boughtOn,
+      costMinor: costMinor ?? null,
+      note: '',
+    })
+    if (answer.ok) onClose()
+  }
+  const suppliers = (shop.value?.suppliers ?? []).map(({ id, name }) => ({
+    value: id,
+    label: name,
+  }))
+  return (
+    <SideSheet
+      open
+      title={`Take in ${material.name}`}
+      onClose={onClose}
+      actions={
+        <Button
+          kind="primary"
+          busy={receive.isBusy}
+          disabled={quantity === undefined || quantity === 0}
+          onClick={() => void submit()}
+        >
+          Take it in
+        </Button>
+      }
+    >
+      {receive.refusal !== undefined && <RefusalNotice refusal={receive.refusal} />}
+      <QuantityInput
+        label="How much"
+        unit={unitWords[material.unit]}
+        autoFocus
+        text={quantityText}
+        parse={quantityParser(material.unit, format.decimal)}
+        onText={(text, value) => {
+          setQuantityText(text)
+          setQuantity(value)
+        }}
+      />
+      <TextInput
+        label="Dye lot"
+        hint="As on the label; it keeps lots apart within a piece."
+        optional
+        value={dyeLot}
+        onChange={setDyeLot}
+      />
+      <QuantityInput
+        label="What all of it cost"
+        optional
+        unit={format.currency}
+        text={costText}
+        parse={(text) => parseMoney(text, { currency: format.currency, decimal: format.decimal })}
+        onText={(text, value) => {
+          setCostText(text)
+          setCost(value?.amountMinor)
+        }}
+      />
+      <Select
+        label="Supplier"
+        value={supplier}
+        options={[{ value: NO_SUPPLIER, label: 'not named' }, ...suppliers]}
+        onChange={setSupplier}
+      />
+      <TextInput label="Bought on" type="date" value={boughtOn} onChange={setBoughtOn} />
+    </SideSheet>
+  )
+}

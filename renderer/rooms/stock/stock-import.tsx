@@ -1,0 +1,145 @@
+import { useState } from 'react'
+import type { Refusal } from '../../../shared-core/refusal.ts'
+import { type FileBytes, pickFile } from '../../app/files.ts'
+import { go } from '../../app/place.ts'
+import { Room } from '../../app/room.tsx'
+import { useAct } from '../../app/use-act.ts'
+import { useCall } from '../../app/use-call.ts'
+import { Button } from '../../ui/button.tsx'
+import { EmptyState } from '../../ui/empty-state.tsx'
+import { RefusalNotice } from '../../ui/notice.tsx'
+import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
+import { BadRows } from './import-bad-rows.tsx'
+import { ColumnMap } from './import-column-map.tsx'
+import { GoodRows } from './import-good-rows.tsx'
+import { counted, type StockColumn, type StockPreview } from './import-words.ts'
+
+/** The way in for a spreadsheet: choose a file, see how it is read, leave out what cannot be, confirm. */
+export function StockImport() {
+  const [file, setFile] = useState<FileBytes>()
+  const [refusal, setRefusal] = useState<Refusal>()
+  async function choose() {
+    const answer = await pickFile('Choose a stock list', [
+      { name: 'Spreadsheet export', extensions: ['csv', 'tsv', 'txt'] },
+    ])
+    setRefusal(answer.ok ? undefined : answer.error)
+    if (answer.ok && answer.value !== undefined) setFile(answer.value)
+  }
+  return (
+    <Room
+      title="Bring in a spreadsheet"
+      back={{ href: '#/stock', label: 'Stock' }}
+      actions={
+        file !== undefined && (
+          <Button icon="file" onClick={() => void choose()}>
+            Choose another file
+          </Button>
+        )
+      }
+    >
+      {refusal !== undefined && <RefusalNotice refusal={refusal} />}
+      {file === undefined ? (
+        <EmptyState
+          picture="ledger"
+          action={
+            <Button kind="primary" icon="file" onClick={() => void choose()}>
+              Choose a file
+            </Button>
+          }
+        >
+          Save your list as CSV from any spreadsheet. You see how every column and row is read
+          before anything is written.
+        </EmptyState>
+      ) : (
+        <Preview key={file.base64} file={file} />
+      )}
+    </Room>
+  )
+}
+
+function Preview({ file }: Readonly<{ file: FileBytes }>) {
+  const [columns, setColumns] = useState<StockColumn[]>()
+  const [decimalMark, setDecimalMark] = useState<',' | '.'>()
+  const request = {
+    file,
+    ...(columns === undefined ? {} : { columns }),
+    ...(decimalMark === undefined ? {} : { decimalMark }),
+  }
+  const { value, refusal } = useCall('stockFile.preview', request)
+  const bring = useAct('stockFile.import', {
+    said: ({ materials, lots }) =>
+      `Brought in ${counted(materials, 'material')} in ${counted(lots, 'lot')}`,
+  })
+  if (refusal !== undefined) return <RefusalNotice refusal={refusal} />
+  if (value === undefined) return <p role="status">Reading {file.fileName}…</p>
+  async function confirm(preview: StockPreview) {
+    const leaveOutLines = preview.badRows.map(({ line }) => line)
+    const answer = await bring.act({ ...request, leaveOutLines })
+    if (answer.ok) go({ room: 'stock' })
+  }
+  return (
+    <div className="import">
+      <Understood preview={value} fileName={file.fileName} onDecimalMark={setDecimalMark} />
+      {value.faults.map((fault) => (
+        <RefusalNotice key={`${fault.code} ${fault.field}`} refusal={fault} />
+      ))}
+      <ColumnMap preview={value} onColumns={setColumns} />
+      <BadRows badRows={value.badRows} />
+      <GoodRows rows={value.rows} />
+      {bring.refusal !== undefined && <RefusalNotice refusal={bring.refusal} />}
+      <Confirm preview={value} isBusy={bring.isBusy} onConfirm={() => void confirm(value)} />
+    </div>
+  )
+}
+
+function Understood({
+  preview,
+  fileName,
+  onDecimalMark,
+}: Readonly<{
+  preview: StockPreview
+  fileName: string
+  onDecimalMark: (mark: ',' | '.') => void
+}>) {
+  const { encoding, delimiter, decimalMark } = preview.understood
+  return (
+    <div className="import-understood">
+      <p>
+        <strong>{fileName}</strong> is read as {encoding}, columns parted by {delimiter}. Nothing is
+        written yet.
+      </p>
+      <SegmentedChoice
+        label="Decimal mark"
+        value={decimalMark}
+        options={[
+          { value: ',', label: '12,5' },
+          { value: '.', label: '12.5' },
+        ]}
+        onChange={onDecimalMark}
+      />
+    </div>
+  )
+}
+
+function Confirm({
+  preview,
+  isBusy,
+  onConfirm,
+}: Readonly<{ preview: StockPreview; isBusy: boolean; onConfirm: () => void }>) {
+  const { rows, badRows, faults } = preview
+  const leaving = badRows.length === 0 ? '' : `, leave out ${badRows.length}`
+  return (
+    <div className="import-confirm">
+      <Button
+        kind="primary"
+        icon="check"
+        busy={isBusy}
+        disabled={rows.length === 0 || faults.length > 0}
+        onClick={onConfirm}
+      >
+        {`Bring in ${counted(rows.length, 'row')}${leaving}`}
+      </Button>
+      <p className="quiet">All of it or nothing; you can undo it in one step.</p>
+    </div>
+  )
+}
