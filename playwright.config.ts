@@ -4,6 +4,7 @@ import { defineConfig } from '@playwright/test'
 export default defineConfig({
   testDir: 'tests/e2e',
   testMatch: '**/*.spec.ts',
+  testIgnore: process.env['TALLYSTRAND_APP'] === 'packaged' ? [] : ['**/*-packaged.spec.ts'],
   globalSetup: './tests/e2e/open-display.ts',
   outputDir: 'test-output/e2e',
   fullyParallel: true,
