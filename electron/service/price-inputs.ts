@@ -18,6 +18,7 @@ export async function readPriceInputs(
   view: View,
   makings: readonly Making[],
 ): Promise<readonly PriceInputs[]> {
+  if (makings.length === 0) return []
   const workshop = await getWorkshop(view.trx)
   const channels = await listChannels(view.trx)
   const bills = await openBills(view, makings)

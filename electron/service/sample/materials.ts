@@ -293,7 +293,10 @@ export const sampleMaterials: readonly SampleMaterial[] = [
     drawer: 'D2',
     supplier: 'quayside',
     pack: [114_000, 1_450],
-    lots: [['', 62_000, 203, 789]],
+    lots: [
+      ['', 62_000, 203, 789],
+      ['', 57_000, 66, 725],
+    ],
   },
   {
     ...piece,
