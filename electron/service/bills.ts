@@ -9,9 +9,10 @@ import {
 } from '../../shared-core/design/bill.ts'
 import type { SlotCount } from '../../shared-core/design/reading.ts'
 import type { Row } from './store/database.ts'
+import type { VersionFacts } from './store/facts.ts'
 import { calibrationsOf, listMaterials } from './store/material-rows.ts'
 import type { View } from './store/view.ts'
-import { type VersionFacts, versionFacts } from './version-facts.ts'
+import { versionFacts } from './version-facts.ts'
 
 /** A version made in a colourway. */
 export type Making = Readonly<{ versionId: string; colourwayId: string }>

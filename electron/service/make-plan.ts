@@ -9,11 +9,11 @@ import { madeByLine } from './promises.ts'
 import { refuse } from './refused.ts'
 import type { Row } from './store/database.ts'
 import { getColourwayOf } from './store/design-rows.ts'
+import type { VersionFacts } from './store/facts.ts'
 import { getRow } from './store/find-row.ts'
 import type { LotRow } from './store/material-rows.ts'
 import { orderCode } from './store/order-rows.ts'
 import type { View } from './store/view.ts'
-import type { VersionFacts } from './version-facts.ts'
 
 /** Units to make, of a design in a colourway, for an order's line or for the shelf. */
 export type MakeRequest = Readonly<{

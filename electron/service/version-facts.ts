@@ -1,17 +1,8 @@
 import { referenceTables } from '../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../shared-core/design/design.ts'
 import { readDesign } from '../../shared-core/design/read-design.ts'
-import type { DesignReading } from '../../shared-core/design/reading.ts'
+import type { VersionFacts } from './store/facts.ts'
 import type { View } from './store/view.ts'
-
-/**
- * What the books need to know of a version: small, and the same for ever.
- *
- * Counted with the reference tables; the workshop's own weighings come in with the bill.
- */
-export type VersionFacts = Readonly<{ designId: string }> &
-  Pick<DesignBody, 'unitName' | 'palette' | 'extras' | 'threadId'> &
-  Pick<DesignReading, 'beads' | 'counts' | 'thread' | 'labour' | 'unitMassMg'>
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
 const EDITION = 1

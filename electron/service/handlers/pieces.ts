@@ -1,10 +1,11 @@
 import type { z } from 'zod'
 import type { piece as pieceShape } from '../../../shared-core/contract/piece-calls.ts'
 import { type AskingPrices, readAskingPrices } from '../asking-prices.ts'
+import type { VersionFacts } from '../store/facts.ts'
 import { orderCode } from '../store/order-rows.ts'
 import { getPieceRows, listPieceRows, type PieceRow } from '../store/piece-rows.ts'
 import type { View } from '../store/view.ts'
-import { type VersionFacts, versionFacts } from '../version-facts.ts'
+import { versionFacts } from '../version-facts.ts'
 import type { QueryHandler } from './handler.ts'
 
 type Piece = z.output<typeof pieceShape>

@@ -2,7 +2,7 @@ import type { Circumstances } from '../perform.ts'
 import type { View } from '../store/view.ts'
 import { sampleMaterials } from './materials.ts'
 import { type SampleIds, setUpSample } from './set-up.ts'
-import { sampleStory, type StoryStep } from './story.ts'
+import { type StoryStep, sampleStory } from './story.ts'
 import { tellStep } from './tell-step.ts'
 import { openTeller, saturdayNear, type Teller } from './teller.ts'
 

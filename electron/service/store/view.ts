@@ -1,6 +1,6 @@
 import type { Transaction } from 'kysely'
-import type { VersionFacts } from '../version-facts.ts'
 import type { Database } from './database.ts'
+import type { VersionFacts } from './facts.ts'
 
 /** One consistent view of the store, and what this store's process remembers of what never changes. */
 export type View = Readonly<{
