@@ -14,7 +14,7 @@ import { percentOf, RATIO_ZERO, ratioFromPercent } from '../units/ratio.ts'
 import { roundDecimal } from '../units/rounding.ts'
 import { type Channel, checkChannel, NO_SHIPPING } from './channel.ts'
 import { floorPrice } from './floor-price.ts'
-import type { PieceCost } from './piece-cost.ts'
+import { type PieceCost, pieceCostOf } from './piece-cost.ts'
 import { priceAt } from './price-at.ts'
 import { priceForMargin } from './price-for-target.ts'
 import { roundToPricePoint } from './price-points.ts'
@@ -39,7 +39,7 @@ type ChannelPrice = z.output<typeof channelPrice>
  */
 export function priceSheet(inputs: PriceInputs): PriceSheet {
   const cost = costOf(inputs)
-  const piece = pieceCost(cost, currencyCode(inputs.workshop.currency))
+  const piece = pieceCostOf(cost, currencyCode(inputs.workshop.currency))
   return {
     cost: cost.lines.map((line) => ({ ...line })),
     costMinor: cost.costMinor,
@@ -87,15 +87,6 @@ function costOf({ materials, labourS, workshop }: PriceInputs): CostSheet {
     hourlyRateMinor: workshop.hourlyRateMinor,
     overhead: overheadOf(workshop.overhead),
   })
-}
-
-function pieceCost(sheet: CostSheet, currency: CurrencyCode): PieceCost {
-  return {
-    currency,
-    costMinor: sheet.costMinor,
-    labourMinor: sheet.byGroup.labour,
-    benchSeconds: sheet.benchSeconds,
-  }
 }
 
 function priceIn(

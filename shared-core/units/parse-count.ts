@@ -13,7 +13,7 @@ const PIECES = /(\d)\s*(?:pcs?|pieces?|beads?|st|stk|stück)\.?$/i
  * Refusals: `empty`, `not-a-number`, `ambiguous-number`, `negative`, `not-whole`, `too-large`.
  */
 export function parseCount(text: string, options: ParseOptions = {}): ParseResult<Count> {
-  const number = parseNumber(tidyText(text).replace(PIECES, '$1'), options)
+  const number = parseNumber(tidyText(text).replace(PIECES, '$1'), { typed: text, ...options })
   if (!number.ok) return number
   if (number.value.denominator !== 1n) {
     return refuseText(options, {

@@ -49,7 +49,11 @@ export function parseDuration(
   text: string,
   options: ParseOptions & Readonly<{ unit?: DurationUnit | undefined }> = {},
 ): ParseResult<DurationS> {
-  const whole = parseWholeMeasure(spellOutClock(text), TIME, { ...options, bareUnit: options.unit })
+  const whole = parseWholeMeasure(spellOutClock(text), TIME, {
+    ...options,
+    bareUnit: options.unit,
+    ...(text.includes(':') && { typed: text }),
+  })
   if (!whole.ok) return whole
   const value = durationS(whole.value)
   return ok({ value, understood: formatDurationExactly(value) })

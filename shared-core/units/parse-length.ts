@@ -64,7 +64,7 @@ const LARGEST_GEOMETRY_MM = fraction(1_000_000)
  * `ambiguous-number`, `negative`, `unknown-unit`, `missing-unit`, `not-a-measure`, `too-large`.
  */
 export function parseThread(text: string, options: LengthOptions = {}): ParseResult<ThreadMm> {
-  const whole = parseWholeMeasure(spellOutMarks(text), LENGTH, bare(options))
+  const whole = parseWholeMeasure(spellOutMarks(text), LENGTH, told(text, options))
   if (!whole.ok) return whole
   const value = threadMm(whole.value)
   return ok({ value, understood: formatMillimetresExactly(value, options.decimal ?? '.') })
@@ -77,7 +77,7 @@ export function parseThread(text: string, options: LengthOptions = {}): ParseRes
  */
 export function parseGeometry(text: string, options: LengthOptions = {}): ParseResult<number> {
   const exact = withinGeometry(
-    parseMeasure(spellOutMarks(text), LENGTH, bare(options)),
+    parseMeasure(spellOutMarks(text), LENGTH, told(text, options)),
     text,
     options,
   )
@@ -99,8 +99,12 @@ function withinGeometry(
   })
 }
 
-function bare(options: LengthOptions): ParseOptions & Readonly<{ bareUnit?: string | undefined }> {
-  return { ...options, bareUnit: options.unit }
+function told(
+  text: string,
+  options: LengthOptions,
+): ParseOptions & Readonly<{ bareUnit?: string | undefined }> {
+  const rewritten = spellOutMarks(text) !== text
+  return { ...options, bareUnit: options.unit, ...(rewritten && { typed: text }) }
 }
 
 /** `5'3"` as `5 ft 3 in`, with every kind of quote or prime people's keyboards give. */

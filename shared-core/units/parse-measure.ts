@@ -35,12 +35,13 @@ export function parseMeasure(
 ): Result<Fraction, Refusal> {
   const tidy = tidyText(text).toLowerCase()
   if (tidy === '') return refuseText(options, empty(kind))
+  const typed = options.typed ?? text
   const sign = /^[+-]/.exec(tidy)?.[0] ?? ''
   const parts = splitParts(tidy.slice(sign.length))
-  if (parts === undefined) return refuseText(options, notAMeasure(text, kind))
-  const sum = sumParts(parts, kind, { ...options, text })
+  if (parts === undefined) return refuseText(options, notAMeasure(typed, kind))
+  const sum = sumParts(parts, kind, { ...options, text: typed })
   if (!sum.ok || sign !== '-' || sum.value.numerator === 0n) return sum
-  if (!options.allowNegative) return refuseText(options, belowZero(text, kind))
+  if (!options.allowNegative) return refuseText(options, belowZero(typed, kind))
   return ok({ ...sum.value, numerator: -sum.value.numerator })
 }
 
@@ -61,7 +62,7 @@ export function parseWholeMeasure(
   if (compareFractions(size, limit) > 0) {
     return refuseText(options, {
       code: 'too-large',
-      message: `${quoted(text)} is larger than any workshop holds.`,
+      message: `${quoted(options.typed ?? text)} is larger than any workshop holds.`,
       next: `Type ${kind.noun} such as ${kind.examples}.`,
     })
   }

@@ -22,7 +22,7 @@ export type MoneyOptions = ParseOptions & Readonly<{ currency: CurrencyCode }>
 export function parseMoney(text: string, options: MoneyOptions): ParseResult<Money> {
   const figure = stripCurrency(text, options)
   if (!figure.ok) return figure
-  const major = parseNumber(figure.value, options)
+  const major = parseNumber(figure.value, { typed: text, ...options })
   if (!major.ok) return major
   const digits = minorDigits(options.currency)
   const minor = multiplyFractions(major.value, fraction(10n ** BigInt(digits)))

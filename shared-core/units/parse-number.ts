@@ -21,13 +21,14 @@ export function parseNumber(text: string, options: ParseOptions): Result<Fractio
   if (tidy === '') return refuseText(options, EMPTY)
   const sign = /^[+-]/.exec(tidy)?.[0] ?? ''
   const body = tidy.slice(sign.length).trim()
-  if (body.length > LONGEST_NUMBER) return refuseText(options, notANumber(text))
+  const typed = options.typed ?? text
+  if (body.length > LONGEST_NUMBER) return refuseText(options, notANumber(typed))
   const magnitude = mixedFraction(body) ?? decimalNumber(body, options)
-  if (magnitude === undefined) return refuseText(options, notANumber(text))
-  if (magnitude.kind === 'ambiguous') return refuseText(options, ambiguous(text, magnitude))
+  if (magnitude === undefined) return refuseText(options, notANumber(typed))
+  if (magnitude.kind === 'ambiguous') return refuseText(options, ambiguous(typed, magnitude))
   if (sign !== '-') return ok(magnitude.value)
   if (magnitude.value.numerator > 0n && !options.allowNegative) {
-    return refuseText(options, negative(text))
+    return refuseText(options, negative(typed))
   }
   return ok({ ...magnitude.value, numerator: -magnitude.value.numerator })
 }

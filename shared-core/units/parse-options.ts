@@ -10,6 +10,8 @@ export type ParseOptions = Readonly<{
   decimal?: DecimalMark | undefined
   /** Whether values below zero are accepted; they are refused unless this is true. */
   allowNegative?: boolean | undefined
+  /** What was typed, where a parser rewrites it before it asks another; quoted in the refusal. */
+  typed?: string | undefined
   /** Named in the refusal. */
   field?: string | undefined
   /** Named in the refusal, counted from 1. */

@@ -21,7 +21,10 @@ import { tidyText } from './tidy-text.ts'
  * exact decimal), `too-large` above 100 000 %.
  */
 export function parsePercent(text: string, options: ParseOptions = {}): ParseResult<Ratio> {
-  const number = parseNumber(tidyText(text).replace(/ ?(?:%|percent)$/i, ''), options)
+  const number = parseNumber(tidyText(text).replace(/ ?(?:%|percent)$/i, ''), {
+    typed: text,
+    ...options,
+  })
   if (!number.ok) return number
   const percent = terminatingDecimal(number.value)
   if (percent === undefined) {

@@ -230,6 +230,11 @@ describe('exactPrice', () => {
 })
 
 describe('floorPrice', () => {
+  it('refuses a price nobody could pay', () => {
+    const greedy = { ...gallery, commissionShare: ratio('0.999999999999') }
+    expect(floorPrice(pair, greedy)).toMatchObject({ error: { code: 'no-such-price' } })
+  })
+
   it('is the lowest price from which up nothing is lost, fees and tax rounded as on a statement', () => {
     fc.assert(
       fc.property(anyCost, anyChannel, (cost, channel) => {

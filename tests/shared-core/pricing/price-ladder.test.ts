@@ -107,6 +107,20 @@ describe('priceLadder', () => {
     ])
   })
 
+  it('says where a list of price points ends too low, or a retail channel has no price', () => {
+    const [wholesale, consignment, market, web] = channels
+    if (!wholesale || !consignment || !market || !web) throw new Error('four channels')
+    const short = { ...market, points: { kind: 'list', pricesMinor: [1500, 2500] } } as const
+    const closed = { ...consignment, target: margin('0.6') }
+    const input = { ...saltmarsh, retailOverWholesale: ratio('2'), oneRetailPrice: true }
+    expect(pricesOf({ ...input, channels: [wholesale, closed, short, web] })).toEqual([
+      ['ferry-house', 3600, 'target'],
+      ['gull-lane', 'no-such-price'],
+      ['saturday-market', 'no-price-point'],
+      ['web-shop', 8700, 'retail-over-wholesale'],
+    ])
+  })
+
   it('never asks less than a floor, and its figures are those of its price', () => {
     const anyLadder = fc.record({
       cost: anyCost,

@@ -76,3 +76,18 @@ describe.each(PARSERS)('%s', (_, parse) => {
     }
   })
 })
+
+describe('a refusal', () => {
+  it.each([
+    ['parsePercent', parsePercent('−5 %'), '−5 %'],
+    ['parseCount', parseCount('1.200 St'), '1.200 St'],
+    ['parseMoney', money('€ 1,250'), '€ 1,250'],
+    ['parseThread', parseThread('−5″'), '−5″'],
+    ['parseDuration', parseDuration('-1:25'), '-1:25'],
+  ])('of %s quotes what was typed', (_, result, typedText) => {
+    expect(result).toMatchObject({
+      ok: false,
+      error: { message: expect.stringContaining(`“${typedText}”`) },
+    })
+  })
+})
