@@ -1,6 +1,6 @@
 import type { BeadForm } from '../beads/bead-form.ts'
 import { planChanges, type TailPlan, tailPlan } from '../route/cut-lengths.ts'
-import { FINISH, JOIN, PICK_UP } from '../route/event-codes.ts'
+import { FINISH, JOIN, PICK_UP, WARP } from '../route/event-codes.ts'
 import type { EventList } from '../route/event-list.ts'
 import {
   addThread,
@@ -89,13 +89,16 @@ export function panelJourney(
   const panelStretch = stretch(panelEvents, geometry, slack)
   const strandStretches = strands.map((laid) => stretch(laid.events, laid.geometry, strandSlack))
   const all = [panelStretch, ...strandStretches]
+  const lengths = addUpLengths(all, tails)
   return {
     panelEvents,
     panelMeasure: panelStretch.measure,
     strands,
     measures: strandStretches.map(({ measure }) => measure),
-    inPieceMm: all.map(({ upToMm: upTo }) => upTo.at(-1) ?? 0),
-    lengths: addUpLengths(all, tails),
+    inPieceMm: all.map(
+      ({ upToMm: upTo }, at) => (upTo.at(-1) ?? 0) + (at === 0 ? warpMm(panelEvents) : 0),
+    ),
+    lengths,
     joinPasses: countJoins(strands, index.count),
   }
 }
@@ -128,6 +131,13 @@ export function looseJourney(ready: ReadyStrand, context: ReadContext, rounds: n
     lengths: addUpLengths([laid], tailPlan({})),
     joinPasses: new Uint16Array(0),
   }
+}
+
+/** What the warps leave in the work, mm. */
+function warpMm({ kind, b, count }: EventList): number {
+  let mm = 0
+  for (let index = 0; index < count; index += 1) if (kind[index] === WARP) mm += b[index] ?? 0
+  return mm
 }
 
 type Measured = Stretch & Readonly<{ measure: ThreadMeasure }>

@@ -17,6 +17,7 @@ import {
   STEP_UP,
   TAIL,
   TURN,
+  WARP,
   WEAVE,
 } from './event-codes.ts'
 import type { EventList } from './event-list.ts'
@@ -122,6 +123,8 @@ function phraseOf(teller: Teller, index: number, end: number): string {
       return 'through the finding'
     case KNOT:
       return 'half hitch'
+    case WARP:
+      return `hang a warp of ${a} mm`
     case ADD_THREAD:
       return `thread the needle with ${a} mm`
     default:

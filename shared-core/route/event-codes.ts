@@ -46,6 +46,7 @@ export const KINDS: readonly RouteEvent['kind'][] = [
   'knot',
   'add-thread',
   'cut',
+  'warp',
 ]
 export const PICK_UP = 0
 export const PASS = 1
@@ -58,3 +59,4 @@ export const FINDING = 7
 export const KNOT = 8
 export const ADD_THREAD = 9
 export const CUT = 10
+export const WARP = 11

@@ -15,6 +15,7 @@ import {
   TAIL,
   TURN,
   TURNS,
+  WARP,
 } from './event-codes.ts'
 import type { Direction, RouteEvent } from './route.ts'
 
@@ -59,6 +60,7 @@ export function eventAt(list: EventList, index: number): RouteEvent {
   if (kind === ROW) return { kind: 'row', row: a, side: code === RIGHT ? 'right' : 'left' }
   if (kind === FINDING) return { kind: 'finding', findingId: list.texts[a] ?? '' }
   if (kind === KNOT) return { kind: 'knot', near: a }
+  if (kind === WARP) return { kind: 'warp', lengthMm: a, inPieceMm: b }
   if (kind === ADD_THREAD) return { kind: 'add-thread', lengthMm: a }
   assert(kind === CUT, `a known event kind, got ${kind}`)
   return { kind: 'cut', tailMm: a }

@@ -10,6 +10,7 @@ import {
   ROW,
   TAIL,
   TURN,
+  WARP,
 } from './event-codes.ts'
 import type { EventList } from './event-list.ts'
 
@@ -160,6 +161,11 @@ export function addThread(writer: EventWriter, lengthMm: number): void {
 
 export function cut(writer: EventWriter, tailMm: number): void {
   write(writer, CUT, tailMm, 0, 0)
+}
+
+/** Hangs one warp: its length as cut and what of it stays in the work, whole mm. */
+export function hangWarp(writer: EventWriter, lengthMm: number, inPieceMm: number): void {
+  write(writer, WARP, lengthMm, inPieceMm, 0)
 }
 
 /** Copies event `index` of a finished route. */

@@ -61,7 +61,7 @@ export function findWeave(
     const bead = state >> 2
     const edge = state & 3
     const here = key(bead, edge)
-    if (state !== start && isTarget(bead, edge)) return trace(weaver, state, from)
+    if (isTarget(bead, edge)) return trace(weaver, state, from)
     const soFar = costMm[here] ?? 0
     hops(bead, edge, (toBead, exitEdge, hopMm) => {
       const there = key(toBead, exitEdge)

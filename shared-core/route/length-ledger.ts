@@ -1,5 +1,5 @@
 import { JOINT_TAIL_MM, STUB_MM, type TailPlan } from './cut-lengths.ts'
-import { ADD_THREAD, CUT, FINISH, JOIN, KNOT, PASS, TAIL } from './event-codes.ts'
+import { ADD_THREAD, CUT, FINISH, JOIN, KNOT, PASS, TAIL, WARP } from './event-codes.ts'
 import type { EventList } from './event-list.ts'
 
 /** Lengths are cut to the next whole step, mm. */
@@ -17,82 +17,120 @@ export type ThreadLength = Readonly<{ stretch: number; inPieceMm: number; cutMm:
 type Length = { stretch: number; event: number; workMm: number; finishMm: number; endsMm: number }
 
 /**
+ * Where the adding up stands: the length in hand, what of its present end has been woven in, whether
+ * that end is the head of a joined length, and whether the needle is on the start tail.
+ */
+type Ledger = {
+  readonly lengths: Length[]
+  readonly warps: ThreadLength[]
+  readonly tails: TailPlan
+  readonly total: number
+  current: number
+  endMm: number
+  isHead: boolean
+  isOnTail: boolean
+}
+
+/**
  * Adds up every length of thread along a journey through parts, and fills in the amounts of its
  * `add-thread` and `cut` events.
  *
  * A length is its work plus an allowance at both ends: the tail asked for, or what weaving the end in
- * takes and the stub no needle can use, if that is more.
+ * takes and the stub no needle can use, if that is more. Warps are lengths of their own.
  */
 export function addUpLengths(
   journey: readonly Stretch[],
   tails: TailPlan,
 ): readonly ThreadLength[] {
-  const lengths: Length[] = []
-  let current = -1
-  let endMm = 0
-  let isTail = false
-  journey.forEach(({ events, upToMm }, stretch) => {
-    let before = 0
-    for (let index = 0; index < events.count; index += 1) {
-      const laid = (upToMm[index] ?? 0) - before
-      before = upToMm[index] ?? 0
-      const kind = events.kind[index]
-      if (kind === ADD_THREAD) {
-        current = lengths.length
-        lengths.push({ stretch, event: index, workMm: 0, finishMm: 0, endsMm: 0 })
-        endMm = 0
-      }
-      if (kind === TAIL) {
-        current = 0
-        isTail = true
-        endMm = 0
-      }
-      const length = lengths[current]
-      if (length === undefined) continue
-      if (kind === CUT) {
-        const isLast = !hasMoreLengths(journey, stretch, index)
-        const asked = isTail ? tails.startMm : isLast ? tails.endMm : JOINT_TAIL_MM
-        closeEnd(length, events, index, { asked, usedMm: endMm })
-        endMm = 0
-      } else if (isFinishing(events, index)) {
-        length.finishMm += laid
-        endMm += laid
-      } else {
-        // What was woven in before the work goes on was the beginning of a joined length.
-        if (endMm > 0) length.endsMm += Math.max(JOINT_TAIL_MM, endMm + STUB_MM)
-        endMm = 0
-        length.workMm += laid
-      }
-    }
+  const total = journey.reduce((sum, { events }) => sum + countLengths(events), 0)
+  const ledger: Ledger = {
+    lengths: [],
+    warps: [],
+    tails,
+    total,
+    current: -1,
+    endMm: 0,
+    isHead: false,
+    isOnTail: false,
+  }
+  journey.forEach((stretch, at) => {
+    addStretch(ledger, stretch, at)
   })
-  return lengths.map((length) => settle(journey, length))
+  return [...ledger.lengths.map((length) => settle(journey, length)), ...ledger.warps]
+}
+
+function countLengths({ kind, count }: EventList): number {
+  let lengths = 0
+  for (let index = 0; index < count; index += 1) if (kind[index] === ADD_THREAD) lengths += 1
+  return lengths
+}
+
+function addStretch(ledger: Ledger, { events, upToMm }: Stretch, stretch: number): void {
+  let before = 0
+  for (let index = 0; index < events.count; index += 1) {
+    const laidMm = (upToMm[index] ?? 0) - before
+    before = upToMm[index] ?? 0
+    const kind = events.kind[index]
+    if (kind === ADD_THREAD) beginLength(ledger, stretch, index)
+    else if (kind === WARP) addWarp(ledger, events, stretch, index)
+    else if (kind === TAIL) moveToTail(ledger)
+    else if (kind === CUT) endLength(ledger, events, index)
+    else if (isFinishing(events, index)) weaveIn(ledger, laidMm)
+    else goOn(ledger, laidMm)
+  }
+}
+
+function beginLength(ledger: Ledger, stretch: number, event: number): void {
+  ledger.isHead = ledger.lengths.length > 0
+  ledger.current = ledger.lengths.length
+  ledger.lengths.push({ stretch, event, workMm: 0, finishMm: 0, endsMm: 0 })
+  ledger.endMm = 0
+}
+
+function addWarp({ warps }: Ledger, { a, b }: EventList, stretch: number, index: number): void {
+  warps.push({ stretch, inPieceMm: b[index] ?? 0, cutMm: a[index] ?? 0 })
+}
+
+function moveToTail(ledger: Ledger): void {
+  ledger.current = 0
+  ledger.isOnTail = true
+  ledger.endMm = 0
+}
+
+function weaveIn(ledger: Ledger, laidMm: number): void {
+  const length = ledger.lengths[ledger.current]
+  if (length === undefined) return
+  length.finishMm += laidMm
+  ledger.endMm += laidMm
+}
+
+function goOn(ledger: Ledger, laidMm: number): void {
+  const length = ledger.lengths[ledger.current]
+  if (length === undefined) return
+  length.workMm += laidMm
+  if (!ledger.isHead) return
+  // What was woven in before the work goes on is the head of a joined length.
+  length.endsMm += Math.max(JOINT_TAIL_MM, ledger.endMm + STUB_MM)
+  ledger.isHead = false
+  ledger.endMm = 0
+}
+
+function endLength(ledger: Ledger, events: EventList, index: number): void {
+  const length = ledger.lengths[ledger.current]
+  if (length === undefined) return
+  const { tails, isOnTail, endMm } = ledger
+  const isLast = ledger.lengths.length === ledger.total
+  const asked = isOnTail ? tails.startMm : isLast ? tails.endMm : tails.jointMm
+  const allowedMm = Math.max(asked, endMm + STUB_MM)
+  length.endsMm += allowedMm
+  events.a[index] = Math.round(allowedMm - endMm)
+  ledger.endMm = 0
 }
 
 function isFinishing({ kind, code }: EventList, index: number): boolean {
   if (kind[index] === KNOT) return true
-  return (kind[index] === PASS || kind[index] === JOIN) && (code[index] ?? 0) >> 2 === FINISH
-}
-
-function closeEnd(
-  length: Length,
-  events: EventList,
-  index: number,
-  { asked, usedMm }: Readonly<{ asked: number; usedMm: number }>,
-): void {
-  const allowed = Math.max(asked, usedMm + STUB_MM)
-  length.endsMm += allowed
-  events.a[index] = Math.round(allowed - usedMm)
-}
-
-function hasMoreLengths(journey: readonly Stretch[], stretch: number, from: number): boolean {
-  for (let at = stretch; at < journey.length; at += 1) {
-    const events = journey[at]?.events
-    if (events === undefined) continue
-    for (let index = at === stretch ? from : 0; index < events.count; index += 1) {
-      if (events.kind[index] === ADD_THREAD) return true
-    }
-  }
-  return false
+  const isPass = kind[index] === PASS || kind[index] === JOIN
+  return isPass && (code[index] ?? 0) >> 2 === FINISH
 }
 
 function settle(journey: readonly Stretch[], length: Length): ThreadLength {

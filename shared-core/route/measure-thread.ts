@@ -83,12 +83,10 @@ function step(walk: Walk, events: EventList, geometry: PartGeometry, index: numb
 }
 
 function through(walk: Walk, geometry: PartGeometry, bead: number, direction: number): void {
-  runTo(
-    walk,
-    geometry,
-    holeEndX(geometry, bead, direction ^ 1),
-    holeEndY(geometry, bead, direction ^ 1),
-  )
+  const entry = direction ^ 1
+  const x = holeEndX(geometry, bead, entry)
+  const y = holeEndY(geometry, bead, entry)
+  if (walk.at && !geometry.strung) walk.runMm += drawn(distance(walk, x, y), geometry)
   walk.throughMm += geometry.lengthMm[bead] ?? 0
   leaveFrom(walk, geometry, bead, direction)
 }
@@ -99,14 +97,19 @@ function leaveFrom(walk: Walk, geometry: PartGeometry, bead: number, edge: numbe
   walk.at = true
 }
 
-function runTo(walk: Walk, geometry: PartGeometry, x: number, y: number): void {
-  if (walk.at && !geometry.strung) walk.runMm += Math.sqrt((x - walk.x) ** 2 + (y - walk.y) ** 2)
+function distance({ x: fromX, y: fromY }: Walk, x: number, y: number): number {
+  return Math.sqrt((x - fromX) ** 2 + (y - fromY) ** 2)
+}
+
+/** A run from hole to hole as it is drawn against the walls; the thread still has to get round them. */
+function drawn(runMm: number, { playMm, threadMm }: PartGeometry): number {
+  return Math.max(Math.min(runMm, threadMm), runMm - playMm)
 }
 
 function bendRound(walk: Walk, geometry: PartGeometry, a: number, b: number, edge: number): void {
   const x = (holeEndX(geometry, a, edge) + holeEndX(geometry, b, edge)) / 2
   const y = (holeEndY(geometry, a, edge) + holeEndY(geometry, b, edge)) / 2
-  runTo(walk, geometry, x, y)
+  if (walk.at) walk.runMm += distance(walk, x, y)
   walk.bendMm += Math.PI * geometry.threadMm
   walk.x = x
   walk.y = y

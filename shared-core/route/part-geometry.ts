@@ -4,6 +4,7 @@ import type { Chart } from '../chart/chart.ts'
 import { layoutChart } from '../chart/layout.ts'
 import { holeAxis, threadGapMm } from '../chart/stitch-pitch.ts'
 import { DOWN, LEFT, UP } from './event-codes.ts'
+import { takenPlayMm } from './thread-slack.ts'
 
 /**
  * Where a part's beads lie for its thread, in mm, y down; arrays over bead numbers.
@@ -21,6 +22,8 @@ export type PartGeometry = Readonly<{
   /** The thread as it lies in a hole. */
   threadMm: number
   strung: boolean
+  /** What a run from hole to hole is shortened by, because the thread hugs the walls, mm. */
+  playMm: number
   /** Length of the beads of another part that this part's thread passes where it joins, mm. */
   joinLengthMm: number
 }>
@@ -47,6 +50,7 @@ export function panelGeometry(
     diameterMm: new Float32Array(index.count).fill(form.diameterMm.value),
     threadMm,
     strung: false,
+    playMm: takenPlayMm(chart.stitch, form.holeMm.value, threadMm),
     joinLengthMm: form.lengthMm.value,
   }
 }

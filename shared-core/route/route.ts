@@ -12,7 +12,8 @@ export type Bridge = Readonly<{ a: BeadNumber; b: BeadNumber }>
  *
  * `pick-up` strings beads, each a first pass in its own direction. `hook` goes under the bridge that
  * lies on the `edge` side of its two beads. `tail` moves the needle to the start tail, which leaves
- * `bead` on its `edge` side. `join` passes a bead of another part. `add-thread` begins a new length,
+ * `bead` on its `edge` side. `warp` hangs one warp of a loom, of which `inPieceMm` stays in the work.
+ * `join` passes a bead of another part. `add-thread` begins a new length,
  * `cut` ends one and says how much of it is cut off as too short to use.
  */
 export type RouteEvent =
@@ -31,6 +32,7 @@ export type RouteEvent =
       direction: Direction
       purpose: PassPurpose
     }>
+  | Readonly<{ kind: 'warp'; lengthMm: number; inPieceMm: number }>
   | Readonly<{ kind: 'tail'; bead: BeadNumber; edge: Direction }>
   | Readonly<{ kind: 'row'; row: number; side: 'left' | 'right' }>
   | Readonly<{ kind: 'finding'; findingId: string }>

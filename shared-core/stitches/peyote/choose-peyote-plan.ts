@@ -36,7 +36,7 @@ export function choosePeyotePlan(
           lattice,
           runs,
           { run, along, outward, ladder: true },
-          { alsoStrung: [...strung], overshoot: 0.5 },
+          { alsoStrung: [...strung], overshoot: 0.5, near: 1.5 },
         )
         const cost =
           plan.joins + plan.weaves + (endsOnStart(lattice, runs, run, strung, along) ? 0 : 0.5)

@@ -19,8 +19,13 @@ export type Runs = Readonly<{
   belowStart: Int32Array
 }>
 
-/** Splits a chart's beads into runs and finds which touch. One pass over the beads. */
-export function findRuns(index: BeadIndex): Runs {
+/**
+ * Splits a chart's beads into runs and finds which touch. One pass over the beads.
+ *
+ * @param reach - Half beads by which beads of neighbouring rows that touch are out of step: 1 in
+ *   brick, 0 where beads stand in columns.
+ */
+export function findRuns(index: BeadIndex, reach = 1): Runs {
   const count = countRuns(index)
   const row = new Int32Array(count)
   const first = new Int32Array(count)
@@ -36,7 +41,14 @@ export function findRuns(index: BeadIndex): Runs {
     last[run] = bead
     runOf[bead] = run
   }
-  return { count, row, first, last, runOf, ...findTouching(index, { row, first, last, count }) }
+  return {
+    count,
+    row,
+    first,
+    last,
+    runOf,
+    ...findTouching(index, { row, first, last, count }, reach),
+  }
 }
 
 /** Beads in a run. */
@@ -58,14 +70,14 @@ function countRuns(index: BeadIndex): number {
 type RunEnds = Readonly<{ row: Int32Array; first: Int32Array; last: Int32Array; count: number }>
 
 /** Merges each row's runs with those of the row below; both are sorted, so the work is linear. */
-function findTouching({ atOf }: BeadIndex, { row, first, last, count }: RunEnds) {
+function findTouching({ atOf }: BeadIndex, { row, first, last, count }: RunEnds, reach: number) {
   const upper: number[] = []
   const lower: number[] = []
   let under = 0
   for (let run = 0; run < count; run += 1) {
     const below = (row[run] ?? 0) + 1
-    const left = (atOf[first[run] ?? 0] ?? 0) - 1
-    const right = (atOf[last[run] ?? 0] ?? 0) + 1
+    const left = (atOf[first[run] ?? 0] ?? 0) - reach
+    const right = (atOf[last[run] ?? 0] ?? 0) + reach
     while (under < count && ends(under) < left) under += 1
     for (let other = under; other < count && begins(other) <= right; other += 1) {
       if ((begins(other) - left) % 2 !== 0) continue

@@ -19,8 +19,16 @@ export type RunPlan = Readonly<{
   weaves: number
 }>
 
-/** How a stitch's rows end: runs strung together with the start run, and half beads the thread ends beyond a run's last bead. */
-export type PlanWays = Readonly<{ alsoStrung?: readonly number[]; overshoot?: number }>
+/**
+ * How a stitch's rows follow each other: runs strung together with the start run; half beads the
+ * thread ends beyond a run's last bead; and how far, in half beads, the next row's first bead may lie
+ * from where the thread is without weaving.
+ */
+export type PlanWays = Readonly<{
+  alsoStrung?: readonly number[]
+  overshoot?: number
+  near?: number
+}>
 
 /** Lobes waiting to be worked that are looked at for the next one; more only when none of these is ready. */
 const WINDOW = 64
@@ -35,6 +43,7 @@ type Planner = {
   /** The way the start row is worked: ties are broken by it, so that a mirrored chart gives the mirrored plan. */
   readonly startAlong: number
   readonly overshoot: number
+  readonly near: number
   row: number
   at: number
   edge: number
@@ -51,7 +60,7 @@ export function planRuns(
   index: BeadIndex,
   runs: Runs,
   start: PlanStart,
-  { alsoStrung = [], overshoot = 0 }: PlanWays = {},
+  { alsoStrung = [], overshoot = 0, near = 1 }: PlanWays = {},
 ): RunPlan {
   const planner: Planner = {
     index,
@@ -60,6 +69,7 @@ export function planRuns(
     waiting: [],
     order: [],
     overshoot,
+    near,
     startAlong: start.along,
     row: 0,
     at: 0,
@@ -180,7 +190,7 @@ function planRun(planner: Planner, { run, edge }: Waiting): void {
   const start = along > 0 ? left : right
   const base = (planner.runs.row[run] ?? 0) + (edge === UP ? 1 : -1)
   const isThere = planner.row === base && planner.edge === edge
-  if (!isThere || Math.abs(planner.at - start) > 1 + planner.overshoot) planner.weaves += 1
+  if (!isThere || Math.abs(planner.at - start) > planner.near) planner.weaves += 1
   if (!isReady(planner, run, edge)) planner.joins += 1
   planner.order.push({ run, edge, along, byTail: false })
   finishRun(planner, run, along, edge)

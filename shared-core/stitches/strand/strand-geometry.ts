@@ -28,6 +28,7 @@ export function strandGeometry(
     diameterMm: Float32Array.from(forms, (form) => form.diameterMm.value),
     threadMm,
     strung: true,
+    playMm: 0,
     joinLengthMm,
   }
 }

@@ -29,6 +29,8 @@ export function eventText(event: RouteEvent): string {
       return `knot ${event.near}`
     case 'add-thread':
       return 'add-thread'
+    case 'warp':
+      return 'warp'
     case 'cut':
       return 'cut'
   }

@@ -1,0 +1,30 @@
+import { DOWN, LEFT, UP } from '../../route/event-codes.ts'
+import type { Hops } from '../../route/find-weave.ts'
+import type { PartGeometry } from '../../route/part-geometry.ts'
+import { type PlainWork, workedBeside } from './plain-work.ts'
+
+/** Cost of one more pass beside its length, mm. */
+const PASS_MM = 0.2
+
+/**
+ * Where a thread can travel where beads stand in columns: on through the next bead along the hole,
+ * or back through the bead beside, whose hole end lies next to the one the thread leaves.
+ */
+export function columnHops(work: PlainWork, { diameterMm, lengthMm }: PartGeometry): Hops {
+  const through = (lengthMm[0] ?? 0) + PASS_MM
+  const besideMm = (diameterMm[0] ?? 0) + through
+  return (bead, edge, visit) => {
+    const isUpright = edge === UP || edge === DOWN
+    const step = edge === UP || edge === LEFT ? -1 : 1
+    const onward = isUpright
+      ? workedBeside(work, bead, step, 0)
+      : workedBeside(work, bead, 0, 2 * step)
+    if (onward >= 0) visit(onward, edge, through)
+    for (let side = -1; side <= 1; side += 2) {
+      const beside = isUpright
+        ? workedBeside(work, bead, 0, 2 * side)
+        : workedBeside(work, bead, side, 0)
+      if (beside >= 0) visit(beside, edge ^ 1, besideMm)
+    }
+  }
+}

@@ -1,0 +1,67 @@
+import { type BeadIndex, findBead } from '../../chart/bead-index.ts'
+import { STITCH, WEAVE } from '../../route/event-codes.ts'
+import {
+  createEventWriter,
+  type EventWriter,
+  pass,
+  pickUp,
+  pickUpAlso,
+} from '../../route/event-writer.ts'
+import { createWeaver, findWeave, type Hops, type Weaver } from '../../route/find-weave.ts'
+
+/** Work in progress in a stitch whose beads stand in columns. `worked` is 1 once a bead is in the work. */
+export type PlainWork = {
+  readonly index: BeadIndex
+  readonly writer: EventWriter
+  readonly worked: Uint8Array
+  readonly shownAt: number[]
+  readonly necks: number[]
+  weaver: Weaver | undefined
+}
+
+/** Work not begun yet, with room for about `eventsPerBead` events a bead. */
+export function beginPlainWork(index: BeadIndex, eventsPerBead: number): PlainWork {
+  return {
+    index,
+    writer: createEventWriter(index.count * eventsPerBead + 16, index.count),
+    worked: new Uint8Array(index.count),
+    shownAt: [],
+    necks: [],
+    weaver: undefined,
+  }
+}
+
+/** The worked bead `rows` down and `halves` half beads to the right of a bead, or -1. */
+export function workedBeside(work: PlainWork, bead: number, rows: number, halves: number): number {
+  const { index, worked } = work
+  const row = (index.rowOf[bead] ?? 0) + rows
+  const found = findBead(index, row, (index.atOf[bead] ?? 0) + halves)
+  return found >= 0 && worked[found] === 1 ? found : -1
+}
+
+/** Picks up a bead; `also` in the same pick-up as the one before. */
+export function pick(work: PlainWork, bead: number, direction: number, also = false): void {
+  if (also) pickUpAlso(work.writer, bead, direction)
+  else pickUp(work.writer, bead, direction)
+  work.worked[bead] = 1
+}
+
+/** Passes a worked bead. */
+export function passOn(work: PlainWork, bead: number, direction: number, purpose = STITCH): void {
+  pass(work.writer, bead, direction, purpose)
+}
+
+/** Weaves the cheapest way to a hole end that `isTarget` accepts; false when the thread cannot get there. */
+export function weaveOn(
+  work: PlainWork,
+  hops: Hops,
+  isTarget: (bead: number, edge: number) => boolean,
+): boolean {
+  const { writer } = work
+  if (isTarget(writer.bead, writer.edge)) return true
+  work.weaver ??= createWeaver(work.index.count)
+  const way = findWeave(work.weaver, { bead: writer.bead, edge: writer.edge }, hops, isTarget)
+  if (way === undefined) return false
+  for (const { bead, edge } of way) passOn(work, bead, edge, WEAVE)
+  return true
+}
