@@ -8,31 +8,43 @@ import {
   slotKey,
 } from '../../shared-core/design/bill.ts'
 import type { SlotCount } from '../../shared-core/design/reading.ts'
-import type { Row } from './store/database.ts'
+import {
+  type MaterialNeed,
+  needsPerUnit,
+  unassignedKeys,
+} from '../../shared-core/stock/material-need.ts'
 import type { VersionFacts } from './store/facts.ts'
-import { calibrationsOf, listMaterials } from './store/material-rows.ts'
+import { type BriefMaterial, calibrationsOf, materialsById } from './store/material-rows.ts'
 import type { View } from './store/view.ts'
 import { versionFacts } from './version-facts.ts'
 
 /** A version made in a colourway. */
 export type Making = Readonly<{ versionId: string; colourwayId: string }>
 
+/** What one unit takes: the bill, its needs by material, and the keys that have none yet. */
+export type UnitBill = Readonly<{
+  lines: readonly BillLine[]
+  needs: readonly MaterialNeed[]
+  unassigned: readonly string[]
+  /** The first line that each material fills. */
+  byMaterial: ReadonlyMap<string, BillLine>
+}>
+
 /** What the bill of anything is written from, read once. */
 export type BillBook = Readonly<{
-  /** What one unit takes. */
-  billOf: (making: Making) => readonly BillLine[]
+  billOf: (making: Making) => UnitBill
   factsOf: (versionId: string) => VersionFacts
-  materials: ReadonlyMap<string, Row<'material'>>
-  calibrations: ReadonlyMap<string, Calibration>
+  materials: ReadonlyMap<string, BriefMaterial>
   /** Material ids by key of the bill, of a colourway. */
-  assigned: (colourwayId: string) => Readonly<Record<string, string>>
+  assigned: (colourwayId: string) => Assigned
 }>
+
+type Assigned = Readonly<Record<string, string>>
 
 /** Opens the book for some makings; each bill is written once. */
 export async function openBills(view: View, makings: readonly Making[]): Promise<BillBook> {
-  const rows = await listMaterials(view.trx)
-  const materials = new Map(rows.map((row) => [row.id, row]))
-  const calibrations = await calibrationsOf(view.trx, rows)
+  const materials = await materialsById(view.trx)
+  const calibrations = await calibrationsOf(view.trx, materials)
   const assignments = await readAssignments(view)
   const facts = await versionFacts(
     view,
@@ -44,26 +56,41 @@ export async function openBills(view: View, makings: readonly Making[]): Promise
     return found
   }
   const assigned = (colourwayId: string) => assignments.get(colourwayId) ?? {}
-  const written = new Map<string, readonly BillLine[]>()
-  return {
-    factsOf,
-    materials,
-    calibrations,
-    assigned,
-    billOf: ({ versionId, colourwayId }) => {
-      const key = `${versionId} ${colourwayId}`
-      const bill =
-        written.get(key) ??
-        writeBill(factsOf(versionId), { assigned: assigned(colourwayId), materials, calibrations })
-      written.set(key, bill)
-      return bill
-    },
+  const write = (making: Making) =>
+    toUnitBill(
+      writeBill(factsOf(making.versionId), {
+        assigned: assigned(making.colourwayId),
+        materials,
+        calibrations,
+      }),
+    )
+  return { factsOf, materials, assigned, billOf: writtenOnce(write) }
+}
+
+/** Keeps each bill: a hundred lines of orders may be made alike. */
+function writtenOnce(write: (making: Making) => UnitBill): (making: Making) => UnitBill {
+  const written = new Map<string, Map<string, UnitBill>>()
+  return (making) => {
+    const ofVersion = written.get(making.versionId) ?? new Map<string, UnitBill>()
+    const known = ofVersion.get(making.colourwayId)
+    if (known !== undefined) return known
+    const bill = write(making)
+    ofVersion.set(making.colourwayId, bill)
+    written.set(making.versionId, ofVersion)
+    return bill
   }
 }
 
-async function readAssignments({
-  trx,
-}: View): Promise<ReadonlyMap<string, Readonly<Record<string, string>>>> {
+function toUnitBill(lines: readonly BillLine[]): UnitBill {
+  return {
+    lines,
+    needs: needsPerUnit(lines),
+    unassigned: unassignedKeys(lines),
+    byMaterial: new Map(lines.toReversed().map((line) => [line.material?.materialId ?? '', line])),
+  }
+}
+
+async function readAssignments({ trx }: View): Promise<ReadonlyMap<string, Assigned>> {
   const rows = await trx
     .selectFrom('colourway_material')
     .select(['colourway_id', 'key', 'material_id'])
@@ -79,8 +106,8 @@ async function readAssignments({
 }
 
 type Fillings = Readonly<{
-  assigned: Readonly<Record<string, string>>
-  materials: ReadonlyMap<string, Row<'material'>>
+  assigned: Assigned
+  materials: ReadonlyMap<string, BriefMaterial>
   calibrations: ReadonlyMap<string, Calibration>
 }>
 

@@ -11,7 +11,6 @@ import type { Row } from './store/database.ts'
 import { getColourwayOf } from './store/design-rows.ts'
 import type { VersionFacts } from './store/facts.ts'
 import { getRow } from './store/find-row.ts'
-import type { LotRow } from './store/material-rows.ts'
 import { orderCode } from './store/order-rows.ts'
 import type { View } from './store/view.ts'
 
@@ -33,8 +32,8 @@ export type MakePlan = Readonly<{
   /** Movements below 0, at most one a lot; none where there are faults. */
   movements: readonly StockMovement[]
   faults: readonly Refusal[]
-  lots: ReadonlyMap<string, LotRow>
-  materials: ReadonlyMap<string, Row<'material'>>
+  lots: ReadonlyMap<string, Pick<Row<'lot'>, 'dye_lot'>>
+  materials: BillBook['materials']
 }>
 
 /** Plans a make: for an order's line from what the line holds and what is free, else from what is free. */
@@ -48,7 +47,7 @@ export async function readMakePlan(view: View, request: MakeRequest): Promise<Ma
   const bills = await openBills(view, [making])
   const available = await readAvailability(view)
   const bill = bills.billOf(making)
-  const plan = planMake(bill, available.availableTo(line?.id), request.units)
+  const plan = planMake(bill.lines, available.availableTo(line?.id), request.units)
   return {
     designName: design.name,
     colourwayName: colourway.name,
@@ -56,10 +55,24 @@ export async function readMakePlan(view: View, request: MakeRequest): Promise<Ma
     facts: bills.factsOf(making.versionId),
     orderCode: line === undefined ? null : line.code,
     movements: plan.ok ? plan.value : [],
-    faults: plan.ok ? [] : wordFaults(plan.error, bill, bills, request.units),
-    lots: new Map(available.lotRows.map((lot) => [lot.id, lot])),
+    faults: plan.ok ? [] : wordFaults(plan.error, bill.lines, bills, request.units),
+    lots: await readLots(view, plan.ok ? plan.value : []),
     materials: bills.materials,
   }
+}
+
+async function readLots(
+  { trx }: View,
+  movements: readonly StockMovement[],
+): Promise<MakePlan['lots']> {
+  const ids = [...new Set(movements.map((movement) => movement.lotId))]
+  if (ids.length === 0) return new Map()
+  const rows = await trx
+    .selectFrom('lot')
+    .select(['id', 'dye_lot'])
+    .where('id', 'in', ids)
+    .execute()
+  return new Map(rows.map((row) => [row.id, row]))
 }
 
 async function findLine(view: View, request: MakeRequest) {

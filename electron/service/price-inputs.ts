@@ -22,7 +22,7 @@ export async function readPriceInputs(
   const workshop = await getWorkshop(view.trx)
   const channels = await listChannels(view.trx)
   const bills = await openBills(view, makings)
-  const all = makings.map((making) => bills.billOf(making))
+  const all = makings.map((making) => bills.billOf(making).lines)
   const valuer = await openValuer(view, materialIdsOf(all.flat()))
   const setPrices = await readSetPrices(view)
   const names = await designNames(view)

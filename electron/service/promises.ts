@@ -1,6 +1,5 @@
 import type { CoverLine } from '../../shared-core/stock/cover.ts'
-import { needsPerUnit, unassignedKeys } from '../../shared-core/stock/material-need.ts'
-import { calendarDate } from '../../shared-core/units/calendar-date.ts'
+import { type CalendarDate, calendarDate } from '../../shared-core/units/calendar-date.ts'
 import { type BillBook, openBills } from './bills.ts'
 import type { View } from './store/view.ts'
 
@@ -19,11 +18,19 @@ export type OpenLine = Readonly<{
 }>
 
 /** Lines of open orders, in the order they were entered. */
-export async function listOpenLines({ trx }: View): Promise<OpenLine[]> {
-  const rows = await trx
+export function listOpenLines({ trx }: Pick<View, 'trx'>): Promise<OpenLine[]> {
+  const made = trx
+    .selectFrom('make')
+    .select(({ fn }) => ['order_line_id', fn.sum<number>('units').as('units')])
+    .where('order_line_id', 'is not', null)
+    .where('removed_by', 'is', null)
+    .groupBy('order_line_id')
+    .as('made')
+  return trx
     .selectFrom('sales_order')
     .innerJoin('order_line', 'order_line.order_id', 'sales_order.id')
-    .select([
+    .leftJoin(made, 'made.order_line_id', 'order_line.id')
+    .select(({ fn, val }) => [
       'order_line.id as lineId',
       'sales_order.id as orderId',
       'order_line.version_id as versionId',
@@ -33,6 +40,7 @@ export async function listOpenLines({ trx }: View): Promise<OpenLine[]> {
       'sales_order.promised_on as promisedOn',
       'sales_order.serial as serial',
       'order_line.position as position',
+      fn.coalesce('made.units', val(0)).as('made'),
     ])
     .where('sales_order.state', '=', 'open')
     .where('sales_order.removed_by', 'is', null)
@@ -40,8 +48,6 @@ export async function listOpenLines({ trx }: View): Promise<OpenLine[]> {
     .orderBy('sales_order.serial')
     .orderBy('order_line.position')
     .execute()
-  const made = await madeByLine({ trx })
-  return rows.map((row) => ({ ...row, made: made.get(row.lineId) ?? 0 }))
 }
 
 /** Units made for each order line that has any. */
@@ -65,26 +71,24 @@ export async function readPromises(view: View): Promise<Promises> {
   return { lines, bills: await openBills(view, lines) }
 }
 
-/** A promise with what it still needs; `entry` numbers the promises in the order they were given. */
-export function toCoverLine(line: OpenLine, bills: BillBook, entry: number): CoverLine {
-  const bill = bills.billOf(line)
-  return {
-    lineId: line.lineId,
+/** Promises, in the order they were entered, with what each still needs. */
+export function toCoverLines(lines: readonly OpenLine[], bills: BillBook): CoverLine[] {
+  const days = new Map<string, CalendarDate>()
+  return lines.map((line, entry) => {
+    const { needs, unassigned } = bills.billOf(line)
     // Who was promised first is served first: a later order for an earlier day takes nothing away.
-    dueOn: calendarDate(line.promisedOn),
-    entry,
-    units: Math.max(0, line.units - line.made),
-    needs: needsPerUnit(bill),
-    unassigned: unassignedKeys(bill),
-  }
+    const dueOn = days.get(line.promisedOn) ?? calendarDate(line.promisedOn)
+    days.set(line.promisedOn, dueOn)
+    const units = Math.max(0, line.units - line.made)
+    return { lineId: line.lineId, dueOn, entry, units, needs, unassigned }
+  })
 }
 
 /** What open orders still need of each material, in its unit: need of every unit not yet made. */
 export async function reservedByMaterial(view: View): Promise<ReadonlyMap<string, number>> {
   const { lines, bills } = await readPromises(view)
   const reserved = new Map<string, number>()
-  for (const [entry, line] of lines.entries()) {
-    const { units, needs } = toCoverLine(line, bills, entry)
+  for (const { units, needs } of toCoverLines(lines, bills)) {
     for (const { materialId, quantity } of needs) {
       reserved.set(materialId, (reserved.get(materialId) ?? 0) + units * quantity)
     }

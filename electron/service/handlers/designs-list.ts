@@ -108,7 +108,7 @@ async function countMakeable(
   const lots = (await readAvailability(view)).availableTo()
   return new Map(
     makings.flatMap((making) => {
-      const { units, unassigned } = makeable(bills.billOf(making), lots)
+      const { units, unassigned } = makeable(bills.billOf(making).lines, lots)
       return unassigned.length > 0 ? [] : [[making.versionId, units] as const]
     }),
   )

@@ -3,7 +3,7 @@ import { refuse } from '../refused.ts'
 import type { Act } from '../store/act.ts'
 import { getLatestVersion, listColourways, readBody } from '../store/design-rows.ts'
 import { getRow } from '../store/find-row.ts'
-import { calibrationsOf, listMaterials, toFlag } from '../store/material-rows.ts'
+import { calibrationsOf, materialsById, toFlag } from '../store/material-rows.ts'
 import type { View } from '../store/view.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
 import { factsOf } from '../version-facts.ts'
@@ -75,7 +75,7 @@ async function readColourways(view: View, designId: string) {
 }
 
 async function weighedBeads({ trx }: View) {
-  const calibrations = await calibrationsOf(trx, await listMaterials(trx))
+  const calibrations = await calibrationsOf(trx, await materialsById(trx))
   return Object.fromEntries([...calibrations].map(([id, { beadsPerGram }]) => [id, beadsPerGram]))
 }
 

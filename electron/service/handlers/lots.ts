@@ -110,7 +110,7 @@ export const addWeighing: ActHandler<'weighings.add'> = async (act, input) => {
     tare_mg: input.tareMg,
     scale_resolution_mg: scaleResolutionMg,
   })
-  const own = (await calibrationsOf(act.trx, [material])).get(material.id)
+  const own = (await calibrationsOf(act.trx, new Map([[material.id, material]]))).get(material.id)
   const beadsPerGram = calibrationOf(material, own)?.beadsPerGram ?? form.beadsPerGram
   return {
     value: { id, beadsPerGram },

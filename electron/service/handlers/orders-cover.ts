@@ -1,23 +1,15 @@
-import { type LineCover as CoreLineCover, coverOrders } from '../../../shared-core/stock/cover.ts'
-import {
-  cheapestPurchase,
-  type PackOffer,
-  type Purchase,
-} from '../../../shared-core/stock/purchase.ts'
+import type { LineCover as CoreLineCover } from '../../../shared-core/stock/cover.ts'
+import { cheapestPurchase, type Purchase } from '../../../shared-core/stock/purchase.ts'
 import { addDays, calendarDate } from '../../../shared-core/units/calendar-date.ts'
-import { currencyCode } from '../../../shared-core/units/currency.ts'
-import { money } from '../../../shared-core/units/money.ts'
-import { toCoreLot } from '../availability.ts'
-import { type BillBook, openBills } from '../bills.ts'
-import { listOpenLines, type OpenLine, toCoverLine } from '../promises.ts'
+import type { BillBook, UnitBill } from '../bills.ts'
+import { coverPromises } from '../cover-promises.ts'
+import type { Market } from '../market.ts'
+import { listOpenLines, type OpenLine } from '../promises.ts'
 import { refuse } from '../refused.ts'
-import type { Row } from '../store/database.ts'
 import { getColourwayOf, getLatestVersion } from '../store/design-rows.ts'
 import { getRow } from '../store/find-row.ts'
-import { listLots } from '../store/material-rows.ts'
 import { orderCode } from '../store/order-rows.ts'
 import type { View } from '../store/view.ts'
-import { getWorkshop, listSuppliers, type Supplier } from '../store/workshop-rows.ts'
 import type { QueryHandler } from './handler.ts'
 import { checkDates, type OrderInput } from './orders.ts'
 
@@ -33,13 +25,13 @@ export const coverOrder: QueryHandler<'orders.cover'> = async (reading, { today,
   const lines = [...others, ...own].toSorted(
     (a, b) => a.serial - b.serial || a.position - b.position,
   )
-  const desk = await coverLines(reading, lines)
+  const desk = await openDesk(reading, lines)
   return desk.coverOf(own, today)
 }
 
 export const coverAllOrders: QueryHandler<'orders.coverAll'> = async (reading, { today }) => {
   const lines = await listOpenLines(reading)
-  const desk = await coverLines(reading, lines)
+  const desk = await openDesk(reading, lines)
   const byOrder = Map.groupBy(lines, (line) => line.orderId)
   const inOrder = [...byOrder].toSorted(([, a], [, b]) => promised(a) - promised(b))
   return {
@@ -113,12 +105,8 @@ type Desk = Readonly<{
 }>
 
 /** Covers lines, given in the order they were entered, and words what it finds. */
-async function coverLines(view: View, lines: readonly OpenLine[]): Promise<Desk> {
-  const bills = await openBills(view, lines)
-  const lots = (await listLots(view.trx)).map(toCoreLot)
-  const market = await readMarket(view)
-  const request = lines.map((line, entry) => toCoverLine(line, bills, entry))
-  const cover = coverOrders({ lines: request, lots, offers: market.offers })
+async function openDesk(view: View, lines: readonly OpenLine[]): Promise<Desk> {
+  const { cover, bills, market } = await coverPromises(view, lines)
   const byId = new Map(cover.lines.map((line, place) => [line.lineId, { line, place }]))
   const names = await designNames(view)
   return {
@@ -133,37 +121,6 @@ async function coverLines(view: View, lines: readonly OpenLine[]): Promise<Desk>
   }
 }
 
-type Market = Readonly<{
-  offers: readonly PackOffer[]
-  offersOf: (materialId: string) => readonly PackOffer[]
-  rows: ReadonlyMap<string, Row<'offer'>>
-  suppliers: ReadonlyMap<string, Supplier>
-}>
-
-async function readMarket({ trx }: View): Promise<Market> {
-  const { currency } = await getWorkshop(trx)
-  const rows = await trx
-    .selectFrom('offer')
-    .selectAll()
-    .where('removed_by', 'is', null)
-    .orderBy('id')
-    .execute()
-  const offers = rows.map((row) => ({
-    offerId: row.id,
-    supplierId: row.supplier_id,
-    materialId: row.material_id,
-    packQuantity: row.pack_quantity,
-    price: money(row.price_minor, currencyCode(currency)),
-  }))
-  const byMaterial = Map.groupBy(offers, (offer) => offer.materialId)
-  return {
-    offers,
-    offersOf: (materialId) => byMaterial.get(materialId) ?? [],
-    rows: new Map(rows.map((row) => [row.id, row])),
-    suppliers: new Map((await listSuppliers(trx)).map((supplier) => [supplier.id, supplier])),
-  }
-}
-
 async function designNames({ trx }: View): Promise<ReadonlyMap<string, string>> {
   const rows = await trx.selectFrom('design').select(['id', 'name']).execute()
   return new Map(rows.map((row) => [row.id, row.name]))
@@ -172,113 +129,109 @@ async function designNames({ trx }: View): Promise<ReadonlyMap<string, string>> 
 type Words = Readonly<{ bills: BillBook; market: Market; names: ReadonlyMap<string, string> }>
 
 function wordLine(line: OpenLine, cover: CoreLineCover, words: Words): LineCover {
-  const { bills, names } = words
+  const { bills, market, names } = words
   const facts = bills.factsOf(line.versionId)
-  const limits = cover.limits.map((limit) => ({
-    ...named(line, limit.materialId, bills),
-    materialId: limit.materialId,
-    perUnit: limit.perUnit,
-    onHand: limit.onHand,
-    heldByOthers: limit.heldByOthers,
-    enoughFor: limit.units,
-  }))
+  const bill = bills.billOf(line)
+  const limits: LineCover['limits'] = []
+  const shortages: Shortage[] = []
+  for (const key of cover.unassigned) wordGap(bill, key, cover.ordered, { limits, shortages })
+  // Written out field by field: a workshop with thousands of promises words tens of thousands of these.
+  for (const {
+    materialId,
+    perUnit,
+    onHand,
+    heldByOthers,
+    units,
+    short,
+    purchase,
+  } of cover.limits) {
+    const key = bill.byMaterial.get(materialId)?.key ?? ''
+    const material = bills.materials.get(materialId)
+    const name = material?.name ?? ''
+    const unit = material?.unit ?? 'piece'
+    limits.push({ key, materialId, name, unit, perUnit, onHand, heldByOthers, enoughFor: units })
+    const costMinor = purchase?.cost.amountMinor ?? null
+    shortages.push({
+      materialId,
+      key,
+      name,
+      unit,
+      short,
+      packs: packsOf(purchase, market),
+      costMinor,
+    })
+  }
   return {
     lineId: line.lineId,
     designName: names.get(facts.designId) ?? '',
     unitName: facts.unitName,
     units: cover.ordered,
     coveredUnits: cover.units,
-    limits: [...missing(line, cover, bills).map(({ limit }) => limit), ...limits],
-    shortages: [
-      ...missing(line, cover, bills).map(({ shortage }) => shortage),
-      ...cover.limits.map((limit) => ({
-        ...named(line, limit.materialId, bills),
-        materialId: limit.materialId,
-        short: limit.short,
-        ...wordPurchase(limit.purchase, words.market),
-      })),
-    ],
+    limits,
+    shortages,
     proof: cover.proof,
   }
 }
 
-/** A material under the first key of the bill it fills. */
-function named(line: OpenLine, materialId: string, bills: BillBook) {
-  const material = bills.materials.get(materialId)
-  const entry = bills.billOf(line).find((one) => one.material?.materialId === materialId)
-  return {
-    key: entry?.key ?? '',
-    name: material?.name ?? '',
-    unit: material?.unit ?? ('piece' as const),
-  }
+/** A key that no material fills yet: nothing can be made until one does. */
+function wordGap(
+  bill: UnitBill,
+  key: string,
+  units: number,
+  into: Pick<LineCover, 'limits' | 'shortages'>,
+): void {
+  const entry = bill.lines.find((one) => one.key === key)
+  if (entry === undefined) return
+  const { name, unit, quantity } = entry
+  const place = { key, name, unit, materialId: null }
+  into.limits.push({ ...place, perUnit: quantity, onHand: 0, heldByOthers: 0, enoughFor: 0 })
+  into.shortages.push({ ...place, short: quantity * units, packs: null, costMinor: null })
 }
 
-/** Keys that no material fills yet: nothing can be made until they are. */
-function missing(line: OpenLine, cover: CoreLineCover, bills: BillBook) {
-  return cover.unassigned.flatMap((key) => {
-    const entry = bills.billOf(line).find((one) => one.key === key)
-    if (entry === undefined) return []
-    const place = { key, name: entry.name, unit: entry.unit, materialId: null }
-    return [
-      {
-        limit: { ...place, perUnit: entry.quantity, onHand: 0, heldByOthers: 0, enoughFor: 0 },
-        shortage: {
-          ...place,
-          short: entry.quantity * cover.ordered,
-          packs: null,
-          costMinor: null,
-        },
-      },
-    ]
-  })
-}
-
-function wordPurchase(
-  purchase: Purchase | undefined,
-  { rows, suppliers }: Market,
-): Pick<Shortage, 'packs' | 'costMinor'> {
-  const offer = purchase && rows.get(purchase.offerId)
-  if (purchase === undefined || offer === undefined) return { packs: null, costMinor: null }
-  const supplier = suppliers.get(offer.supplier_id)
-  return {
-    packs: [
-      {
-        supplier: supplier?.name ?? '',
-        packQuantity: offer.pack_quantity,
-        packs: purchase.packs,
-        costMinor: purchase.cost.amountMinor,
-        leadDays: supplier?.leadDays ?? 0,
-      },
-    ],
-    costMinor: purchase.cost.amountMinor,
-  }
+function packsOf(purchase: Purchase | undefined, market: Market): Shortage['packs'] {
+  const offer = purchase && market.offer(purchase.offerId)
+  if (purchase === undefined || offer === undefined) return null
+  const supplier = market.supplier(offer.supplierId)
+  return [
+    {
+      supplier: supplier?.name ?? '',
+      packQuantity: offer.packQuantity,
+      packs: purchase.packs,
+      costMinor: purchase.cost.amountMinor,
+      leadDays: supplier?.leadDays ?? 0,
+    },
+  ]
 }
 
 /** The order as a whole: what its lines lack together, bought together. */
 function sumUp(lines: LineCover[], market: Market, today: string): OrderCover {
-  const shortages = lines.flatMap((line) => line.shortages)
-  const short = new Map<string, number>()
-  for (const { materialId, short: quantity } of shortages) {
-    if (materialId !== null) short.set(materialId, (short.get(materialId) ?? 0) + quantity)
+  const { short, isKnown } = shortOf(lines)
+  let costMinor = 0
+  let days = 0
+  let canBuy = isKnown
+  for (const [materialId, quantity] of short) {
+    const purchase = cheapestPurchase(quantity, market.offersOf(materialId))
+    canBuy &&= purchase !== undefined
+    costMinor += purchase?.cost.amountMinor ?? 0
+    days = Math.max(days, market.fewestDays(materialId))
   }
-  const unknown = shortages.some((shortage) => shortage.materialId === null)
-  const buys = [...short].map(([materialId, quantity]) => ({
-    purchase: cheapestPurchase(quantity, market.offersOf(materialId)),
-    days: fewestDays(materialId, market),
-  }))
-  const complete = !unknown && buys.every((buy) => buy.purchase !== undefined)
-  const cost = buys.reduce((sum, { purchase }) => sum + (purchase?.cost.amountMinor ?? 0), 0)
-  const days = Math.max(...buys.map((buy) => buy.days))
   return {
     lines,
     covered: lines.every((line) => line.coveredUnits >= line.units),
-    costMinor: complete ? cost : null,
-    hereOn: complete && buys.length > 0 ? addDays(calendarDate(today), days) : null,
+    costMinor: canBuy ? costMinor : null,
+    hereOn: canBuy && short.size > 0 ? addDays(calendarDate(today), days) : null,
   }
 }
 
-function fewestDays(materialId: string, { offersOf, suppliers }: Market): number {
-  return Math.min(
-    ...offersOf(materialId).map((offer) => suppliers.get(offer.supplierId)?.leadDays ?? 0),
-  )
+/** What several lines lack of each material; not known where something has no material yet. */
+function shortOf(lines: readonly LineCover[]) {
+  const short = new Map<string, number>()
+  let isKnown = true
+  for (const { shortages } of lines) {
+    for (const { materialId, short: quantity } of shortages) {
+      if (materialId === null) isKnown = false
+      else short.set(materialId, (short.get(materialId) ?? 0) + quantity)
+    }
+  }
+  return { short, isKnown }
 }

@@ -3,7 +3,7 @@ import { formatMoney } from '../../../shared-core/units/format-money.ts'
 import { money } from '../../../shared-core/units/money.ts'
 import { readAskingPrices } from '../asking-prices.ts'
 import { type BillBook, openBills } from '../bills.ts'
-import { makeTags, type TagsRequest } from '../documents/make-tags.ts'
+import type { TagsRequest } from '../documents/make-tags.ts'
 import { readBody } from '../store/design-rows.ts'
 import { getRow } from '../store/find-row.ts'
 import { getPieceRows, type PieceRow } from '../store/piece-rows.ts'
@@ -21,6 +21,8 @@ export const printTags: QueryHandler<'tags.print'> = async (reading, input) => {
     pieces.map((piece) => ({ versionId: piece.version_id, colourwayId: piece.colourway_id })),
   )
   const pictures = await readPictures(reading, pieces, bills)
+  // Loaded with the first document: reading fonts and writing PDF would triple the time of the start.
+  const { makeTags } = await import('../documents/make-tags.ts')
   const { bytes, pages } = await makeTags({
     tags: pieces.map((piece) =>
       toTag(piece, { workshop, bills, price: prices(piece), picture: pictures(piece) }),
@@ -81,7 +83,8 @@ async function readPrices(
 
 /** `Glass beads, braided thread; ear wire, steel`: what a buyer with an allergy must know. */
 function materialsOf(piece: PieceRow, bills: BillBook): string {
-  const bill = bills.billOf({ versionId: piece.version_id, colourwayId: piece.colourway_id })
+  const making = { versionId: piece.version_id, colourwayId: piece.colourway_id }
+  const bill = bills.billOf(making).lines
   const nameOf = (materialId: string) => bills.materials.get(materialId)?.name ?? ''
   const names = (kind: 'thread' | 'finding') =>
     bill.flatMap((line) =>

@@ -1,6 +1,5 @@
 import type { z } from 'zod'
 import type { dayCalls } from '../../../shared-core/contract/day-calls.ts'
-import { unassignedKeys } from '../../../shared-core/stock/material-need.ts'
 import { calendarDate, daysBetween } from '../../../shared-core/units/calendar-date.ts'
 import { formatRelativeDays } from '../../../shared-core/units/format-date.ts'
 import type { DecimalMark } from '../../../shared-core/units/parse-options.ts'
@@ -153,7 +152,7 @@ async function unassignedSlots(view: View): Promise<readonly Attention[]> {
   })
   const bills = await openBills(view, makings)
   return makings.flatMap((making) => {
-    const missing = unassignedKeys(bills.billOf(making)).length
+    const missing = bills.billOf(making).unassigned.length
     if (missing === 0) return []
     const what = missing === 1 ? '1 thing has' : `${missing} things have`
     const text = `${making.name}: ${what} no material yet`

@@ -9,7 +9,9 @@ import type {
   materialFields as fieldsShape,
   lot as lotShape,
 } from '../../../shared-core/contract/stock-calls.ts'
+import type { Lot } from '../../../shared-core/stock/lot.ts'
 import type { LotCost } from '../../../shared-core/stock/lot-value.ts'
+import { calendarDate } from '../../../shared-core/units/calendar-date.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
 import type { Database, Flag, Row } from './database.ts'
 
@@ -74,6 +76,39 @@ export function listMaterials(trx: Transaction<Database>): Promise<Row<'material
     .execute()
 }
 
+const BRIEF = ['id', 'name', 'unit', 'form_id', 'lots_matter', 'colour_hex', 'drawer'] as const
+
+/** Of a material, what bills and covers ask for. */
+export type BriefMaterial = Pick<Row<'material'>, (typeof BRIEF)[number]>
+
+/** Every material that counts, in brief and in no order. */
+function listBriefMaterials(trx: Transaction<Database>): Promise<BriefMaterial[]> {
+  return trx.selectFrom('material').select(BRIEF).where('removed_by', 'is', null).execute()
+}
+
+/** Every material that counts, in brief, by id. */
+export async function materialsById(
+  trx: Transaction<Database>,
+): Promise<ReadonlyMap<string, BriefMaterial>> {
+  return new Map((await listBriefMaterials(trx)).map((row) => [row.id, row]))
+}
+
+/** Every lot that counts as the core knows it, in no order. */
+export async function listCoreLots(trx: Transaction<Database>): Promise<Lot[]> {
+  const rows = await trx
+    .selectFrom('lot')
+    .innerJoin('lot_balance', 'lot_balance.lot_id', 'lot.id')
+    .select(['lot.id', 'lot.material_id', 'lot.bought_on', 'lot_balance.on_hand'])
+    .where('lot.removed_by', 'is', null)
+    .execute()
+  return rows.map(({ id, material_id, bought_on, on_hand }) => ({
+    lotId: id,
+    materialId: material_id,
+    onHand: on_hand,
+    ...(bought_on === null ? {} : { boughtOn: calendarDate(bought_on) }),
+  }))
+}
+
 /** A lot with what its ledger comes to. */
 export type LotRow = Row<'lot'> & Readonly<{ on_hand: number; value_minor: number }>
 
@@ -116,10 +151,10 @@ export function toLot(row: LotRow): LotFacts {
   }
 }
 
-/** A material's own weighings pooled; nothing for one that was never weighed bead by bead. */
+/** Weighings of materials pooled, by material; nothing for one that was never weighed bead by bead. */
 export async function calibrationsOf(
   trx: Transaction<Database>,
-  materials: readonly Pick<Row<'material'>, 'id' | 'form_id'>[],
+  materials: ReadonlyMap<string, Pick<Row<'material'>, 'form_id'>>,
 ): Promise<ReadonlyMap<string, Calibration>> {
   const rows = await trx
     .selectFrom('weighing')
@@ -128,11 +163,10 @@ export async function calibrationsOf(
     .orderBy('at_ms')
     .orderBy('id')
     .execute()
-  const byMaterial = Map.groupBy(rows, (row) => row.material_id)
-  const found = materials.flatMap(({ id, form_id }) => {
-    const form = form_id === null ? undefined : findForm(referenceTables, form_id)
-    const weighings = (byMaterial.get(id) ?? []).map(toWeighing)
-    const pooled = form && poolWeighings(weighings, beadCv(form))
+  const found = [...Map.groupBy(rows, (row) => row.material_id)].flatMap(([id, weighings]) => {
+    const formId = materials.get(id)?.form_id ?? null
+    const form = formId === null ? undefined : findForm(referenceTables, formId)
+    const pooled = form && poolWeighings(weighings.map(toWeighing), beadCv(form))
     return pooled === undefined ? [] : [[id, pooled] as const]
   })
   return new Map(found)
