@@ -16,10 +16,11 @@ const startAgain = 0
 
 /** The life of the studio: one window, one service, and what happens when either goes away. */
 export function runStudio(dist: string): void {
+  // First of all, so that another core starts on the data while this one makes the window.
+  let service = openService()
   lockDown()
   serveAppScheme(join(dist, 'renderer'))
   const window = openStudioWindow(join(dist, 'preload', 'preload.cjs'), join(dist, 'icon.png'))
-  let service = openService()
 
   listenToPage({
     wantsService: () => sendServicePort(window, service.connect()),
