@@ -1,0 +1,37 @@
+import type { BeadLook, HoleAxis } from './bead-look.ts'
+
+/**
+ * Beads to draw: where each lies and which slot fills it. Arrays over beads in the order of bead
+ * numbers; positions are centres in mm, y down, origin at the left and top of the work.
+ *
+ * A brush changes `slotOf` alone: give `{ ...scene, slotOf }` and only those beads are drawn again.
+ */
+export type BeadScene = Readonly<{
+  xMm: Float32Array
+  yMm: Float32Array
+  slotOf: Uint16Array
+  /** Look of each slot, by its index. */
+  palette: readonly BeadLook[]
+  widthMm: number
+  heightMm: number
+  /** Box of an upright bead. */
+  beadWidthMm: number
+  beadHeightMm: number
+  axis: HoleAxis
+  /** 1 for beads that lie the other way than `axis`: right-angle weave. */
+  turnedOf?: Uint8Array | undefined
+  /** Lean in radians clockwise: herringbone. */
+  leanOf?: Float32Array | undefined
+  /** The neighbour that a visible thread goes over to, or -1: the next across where holes stand, the next down where they lie. */
+  nextOf?: Int32Array | undefined
+  /** Straight threads under the beads, x1 y1 x2 y2 in mm: the warps of a loom. */
+  lines?: Float32Array | undefined
+}>
+
+/** Greatest half width and half height any bead of the scene takes, mm. */
+export function beadReach(scene: BeadScene): Readonly<{ xMm: number; yMm: number }> {
+  const { beadWidthMm: width, beadHeightMm: height } = scene
+  const isMixed = scene.turnedOf !== undefined || scene.leanOf !== undefined
+  const greatest = Math.max(width, height)
+  return isMixed ? { xMm: greatest / 2, yMm: greatest / 2 } : { xMm: width / 2, yMm: height / 2 }
+}

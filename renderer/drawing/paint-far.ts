@@ -1,0 +1,62 @@
+import type { BeadGrid } from './bead-grid.ts'
+import type { BeadScene } from './bead-scene.ts'
+import { shade } from './colour-shades.ts'
+import type { Region } from './paint-region.ts'
+
+/** From this size in pixels a seam is left between beads, so that they still read as beads. */
+const SEAM_FROM_PX = 3
+
+/** Colours of the palette as pixels: the bead itself, and its shaded edge. */
+export type FarColours = Readonly<{ body: Uint32Array; edge: Uint32Array }>
+
+/** Prepares the pixels of a palette once. */
+export function farColours(palette: BeadScene['palette']): FarColours {
+  return {
+    body: Uint32Array.from(palette, ({ hex }) => pixelOf(hex)),
+    edge: Uint32Array.from(palette, ({ hex }) => pixelOf(shade(hex, { l: -0.1 }))),
+  }
+}
+
+/**
+ * Writes beads far away straight into pixels as clean colour, about a hundred times faster than
+ * stamping. Pixels row-major, `width` a row.
+ */
+export function paintFar(
+  pixels: Uint32Array,
+  width: number,
+  scene: BeadScene,
+  grid: BeadGrid,
+  { box, leftPx, topPx, scale, colours }: Region & Readonly<{ colours: FarColours }>,
+): void {
+  const height = pixels.length / width
+  const { xMm, yMm, slotOf, turnedOf } = scene
+  const halfWide = (scene.beadWidthMm * scale) / 2
+  const halfTall = (scene.beadHeightMm * scale) / 2
+  const hasSeam = 2 * Math.min(halfWide, halfTall) >= SEAM_FROM_PX
+  grid.forEachIn(box, (bead) => {
+    const isTurned = turnedOf?.[bead] === 1
+    const halfX = isTurned ? halfTall : halfWide
+    const halfY = isTurned ? halfWide : halfTall
+    const x = (xMm[bead] ?? 0) * scale - leftPx
+    const y = (yMm[bead] ?? 0) * scale - topPx
+    const left = Math.max(0, Math.round(x - halfX))
+    const right = Math.min(width, Math.round(x + halfX))
+    const top = Math.max(0, Math.round(y - halfY))
+    const bottom = Math.min(height, Math.round(y + halfY))
+    const slot = slotOf[bead] ?? 0
+    const body = colours.body[slot] ?? 0
+    const edge = hasSeam ? (colours.edge[slot] ?? 0) : body
+    for (let row = top; row < bottom; row += 1) {
+      const start = row * width
+      pixels.fill(row === bottom - 1 ? edge : body, start + left, start + right)
+      if (right > left) pixels[start + right - 1] = edge
+    }
+  })
+}
+
+/** A colour as one opaque little-endian RGBA pixel. */
+function pixelOf(hex: string): number {
+  const value = Number.parseInt(hex.slice(1), 16)
+  const [red, green, blue] = [value >> 16, (value >> 8) & 255, value & 255]
+  return ((255 << 24) | (blue << 16) | (green << 8) | red) >>> 0
+}

@@ -1,0 +1,40 @@
+import type { BeadGrid, BoxMm } from './bead-grid.ts'
+import type { Brush } from './bead-look.ts'
+import type { BeadScene } from './bead-scene.ts'
+import { beadSprite } from './bead-sprites.ts'
+import { paintThreads } from './paint-threads.ts'
+
+/**
+ * A part of the work to paint: its box in mm, pixels a mm, and which pixel of the whole work lies at
+ * the canvas's left top. Beads fall on the same pixels of the work whichever part is painted.
+ */
+export type Region = Readonly<{ box: BoxMm; leftPx: number; topPx: number; scale: number }>
+
+/** Shorter side in pixels from which beads are stamped as sprites; below they are plain colour. */
+export const SPRITES_FROM_PX = 6
+/** From this size the thread between beads can be seen. */
+const THREADS_FROM_PX = 10
+
+/** Paints the beads of a region as sprites: threads first, then beads from the top left, so that shadows fall right. */
+export function paintRegion(brush: Brush, scene: BeadScene, grid: BeadGrid, region: Region): void {
+  const { scale, leftPx, topPx } = region
+  const width = Math.max(1, Math.round(scene.beadWidthMm * scale))
+  const height = Math.max(1, Math.round(scene.beadHeightMm * scale))
+  if (Math.min(width, height) >= THREADS_FROM_PX) paintThreads(brush, scene, grid, region)
+  const turnedAxis = scene.axis === 'vertical' ? 'horizontal' : 'vertical'
+  grid.forEachIn(region.box, (bead) => {
+    const look = scene.palette[scene.slotOf[bead] ?? 0]
+    if (look === undefined) return
+    const isTurned = scene.turnedOf?.[bead] === 1
+    const [w, h] = isTurned ? [height, width] : [width, height]
+    const { image, pad } = beadSprite(look, {
+      width: w,
+      height: h,
+      axis: isTurned ? turnedAxis : scene.axis,
+      lean: scene.leanOf?.[bead] ?? 0,
+    })
+    const x = Math.round((scene.xMm[bead] ?? 0) * scale - w / 2) - leftPx
+    const y = Math.round((scene.yMm[bead] ?? 0) * scale - h / 2) - topPx
+    brush.drawImage(image, x - pad, y - pad)
+  })
+}

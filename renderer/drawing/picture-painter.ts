@@ -1,0 +1,110 @@
+import type { BeadScene } from './bead-scene.ts'
+import { type OverlayColours, type OverlayLayer, readOverlayColours } from './overlay.ts'
+import { TileStore } from './tile-store.ts'
+import type { View } from './view.ts'
+
+/** A frame may take this long painting tiles; the rest comes in the next. */
+const PAINT_MS = 8
+/** After the last zoom step the picture is painted sharp. */
+const SETTLES_MS = 90
+
+/** Keeps two canvases painted: beads, and layers over them. Paints once a frame at most, and only when asked. */
+export class PicturePainter {
+  readonly #beads: HTMLCanvasElement
+  readonly #over: HTMLCanvasElement
+  readonly #tiles = new TileStore()
+  #layers: readonly OverlayLayer[] = []
+  #view: View | undefined
+  #colours: OverlayColours | undefined
+  #frame = 0
+  #zoomedAt = Number.NEGATIVE_INFINITY
+
+  constructor(beads: HTMLCanvasElement, over: HTMLCanvasElement) {
+    this.#beads = beads
+    this.#over = over
+  }
+
+  setScene(scene: BeadScene): void {
+    this.#tiles.setScene(scene)
+    this.#ask()
+  }
+
+  setLayers(layers: readonly OverlayLayer[]): void {
+    this.#layers = layers
+    this.#ask()
+  }
+
+  setView(view: View): void {
+    if (this.#view !== undefined && this.#view.scale !== view.scale) {
+      this.#zoomedAt = performance.now()
+    }
+    this.#view = view
+    this.#ask()
+  }
+
+  /** Makes the canvases as large as the place they stand in, in pixels of the screen. */
+  resize(width: number, height: number): void {
+    for (const canvas of [this.#beads, this.#over]) {
+      if (canvas.width === width && canvas.height === height) continue
+      canvas.width = width
+      canvas.height = height
+    }
+    this.#ask()
+  }
+
+  /** To be called when the page's colours have changed. */
+  changeTheme(): void {
+    this.#colours = undefined
+    this.#ask()
+  }
+
+  close(): void {
+    cancelAnimationFrame(this.#frame)
+  }
+
+  #ask(): void {
+    if (this.#frame !== 0) return
+    this.#frame = requestAnimationFrame(() => {
+      this.#frame = 0
+      this.#paint()
+    })
+  }
+
+  #paint(): void {
+    const view = this.#view
+    const brush = this.#beads.getContext('2d')
+    if (view === undefined || brush === null) return
+    const now = performance.now()
+    const isMoving = now - this.#zoomedAt < SETTLES_MS
+    brush.clearRect(0, 0, this.#beads.width, this.#beads.height)
+    const isSharp = this.#tiles.draw(brush, this.#beads, view, {
+      isMoving,
+      untilMs: now + PAINT_MS,
+      nowMs: () => performance.now(),
+    })
+    this.#paintLayers(view)
+    if (!isSharp || isMoving) this.#ask()
+  }
+
+  #paintLayers(view: View): void {
+    const brush = this.#over.getContext('2d')
+    const work = this.#tiles.work
+    if (brush === null || work === undefined) return
+    const { width, height } = this.#over
+    brush.clearRect(0, 0, width, height)
+    if (this.#layers.length === 0) return
+    this.#colours ??= readOverlayColours(this.#over.parentElement ?? document.body)
+    const seen = {
+      left: view.xMm,
+      top: view.yMm,
+      right: view.xMm + width / view.scale,
+      bottom: view.yMm + height / view.scale,
+    }
+    const x = (mm: number) => (mm - view.xMm) * view.scale
+    const y = (mm: number) => (mm - view.yMm) * view.scale
+    const ratio = globalThis.devicePixelRatio || 1
+    for (const layer of this.#layers) {
+      layer({ brush, ...work, view, seen, x, y, ratio, colours: this.#colours })
+    }
+  }
+}
