@@ -1,6 +1,7 @@
 import type { BeadForm } from '../beads/bead-form.ts'
 import { slotLabel } from '../chart/chart.ts'
 import { countSlots } from '../chart/count-slots.ts'
+import { isOddColumn } from '../chart/stitch-pitch.ts'
 import { beadRuns } from '../route/bead-rows.ts'
 import { benchSteps } from '../route/bench-steps.ts'
 import { countPasses } from '../route/count-passes.ts'
@@ -11,6 +12,7 @@ import type { RouteWarning } from '../route/route.ts'
 import { threadSlack } from '../route/thread-slack.ts'
 import { exactly, type Spread } from '../units/spread.ts'
 import { addSpreads, scaleSpread, wholeSpread } from '../units/spread-arithmetic.ts'
+import { writeWordChart } from '../words/write-word-chart.ts'
 import type { Strand } from './design.ts'
 import { lazyPart } from './lazy-part.ts'
 import { panelSize } from './panel-size.ts'
@@ -159,8 +161,14 @@ function readPanelPart(
       benchSteps(events, {
         letterOf: (bead) => slotLabel(index.slotOf[bead] ?? 0),
         runs: beadRuns(index),
+        rowNumber: rowNumberOf(stitched),
+        growsUp: true,
       }),
-    words: () => [],
+    words: () =>
+      writeWordChart(chart, {
+        worked: { index, picks: events.pool.subarray(0, events.poolCount) },
+        ...(draft.start && { start: draft.start }),
+      }).lines.map(({ text }) => text),
   })
   const slots = slotTotals(countSlots(chart), (slot) => context.formOfSlot(slot, form))
   return {
@@ -171,6 +179,15 @@ function readPanelPart(
     slots,
     hangingWidthMm: size.widthMm,
     hangingHeightMm: hangingHeight(stitched, size.heightMm, hanging),
+  }
+}
+
+/** Rows as they are counted at the bench: peyote counts half rows, as its word chart does. */
+function rowNumberOf({ chart, index }: StitchedPanel): (bead: number) => number {
+  return (bead) => {
+    const row = index.rowOf[bead] ?? 0
+    if (chart.stitch !== 'peyote') return row + 1
+    return 2 * row + (isOddColumn(index.atOf[bead] ?? 0) ? 2 : 1)
   }
 }
 
@@ -301,6 +318,8 @@ function readStrandPart(
       benchSteps(route, {
         letterOf: (bead) => slotLabel(slots[bead] ?? 0),
         runs: undefined,
+        rowNumber: () => 1,
+        growsUp: false,
       }),
     words: () => [`${strand.name}: ${strand.beads}`],
   })

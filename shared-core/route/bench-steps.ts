@@ -3,6 +3,7 @@ import {
   ADD_THREAD,
   CUT,
   DIRECTIONS,
+  DOWN,
   FINDING,
   FINISH,
   HOOK,
@@ -28,6 +29,10 @@ export type StepWords = Readonly<{
   letterOf: (bead: number) => string
   /** Absent for strands, whose beads have no bridges. */
   runs: BeadRuns | undefined
+  /** A row's number as the maker counts it, from the bead it begins with. */
+  rowNumber: (bead: number) => number
+  /** Work that grows down the chart is told as makers hold it, growing up. */
+  growsUp: boolean
 }>
 
 type Teller = {
@@ -35,6 +40,7 @@ type Teller = {
   readonly words: StepWords
   row: number
   fromRight: boolean
+  isTurned: boolean
 }
 
 /**
@@ -42,7 +48,7 @@ type Teller = {
  * woven, one for each length begun and each end finished.
  */
 export function benchSteps(events: EventList, words: StepWords): readonly BenchStep[] {
-  const teller: Teller = { events, words, row: 0, fromRight: false }
+  const teller: Teller = { events, words, row: 0, fromRight: false, isTurned: false }
   const steps: BenchStep[] = []
   let from = 0
   for (let index = 0; index < events.count; index += 1) {
@@ -107,7 +113,8 @@ function phraseOf(teller: Teller, index: number, end: number): string {
     case ROW:
       teller.row = a
       teller.fromRight = code === RIGHT
-      return `row ${a + 1} from the ${code === RIGHT ? 'right' : 'left'}`
+      teller.isTurned = words.growsUp && growsDown(events, index)
+      return rowPhrase(teller, index)
     case PICK_UP:
       return `pick up ${letters(teller, a, b)}`
     case HOOK:
@@ -132,6 +139,30 @@ function phraseOf(teller: Teller, index: number, end: number): string {
   }
 }
 
+/** Names a row, or the two rows that are strung together at the start of peyote. */
+function rowPhrase({ events, words, fromRight }: Teller, index: number): string {
+  const side = fromRight ? 'right' : 'left'
+  if (events.kind[index + 1] !== PICK_UP) return `from the ${side}`
+  const from = events.a[index + 1] ?? 0
+  const count = events.b[index + 1] ?? 0
+  const numbers = new Set<number>()
+  for (let at = from; at < from + count; at += 1) {
+    numbers.add(words.rowNumber(events.pool[at] ?? 0))
+  }
+  const [first = 0, second] = [...numbers].sort((a, b) => a - b)
+  if (numbers.size === 2) return `rows ${first} and ${second} from the ${side}`
+  return `row ${words.rowNumber(events.pool[from] ?? 0)} from the ${side}`
+}
+
+/** Whether the work grows down the chart from here: the next bridge lies below its beads, or the pair goes down first. */
+function growsDown(events: EventList, from: number): boolean {
+  for (let index = from + 1; index < events.count; index += 1) {
+    if (events.kind[index] === HOOK) return events.code[index] === DOWN
+  }
+  const first = events.kind[from + 1] === PICK_UP ? events.a[from + 1] : undefined
+  return first !== undefined && events.poolDirection[first] === DOWN
+}
+
 function letters({ events, words }: Teller, from: number, count: number): string {
   const runs: { letter: string; count: number }[] = []
   for (let at = from; at < from + count; at += 1) {
@@ -150,21 +181,59 @@ function bridgePhrase({ words, fromRight }: Teller, a: number, b: number): strin
   return `under bridge ${place + 1} from the edge`
 }
 
+/** Passes told one by one, at most; longer ways are told by direction and number. */
+const MAX_TOLD = 4
+
 function passPhrase(teller: Teller, index: number, end: number): string {
+  const { events } = teller
+  const way =
+    end - index < MAX_TOLD ? eachPass(teller, index, end) : passesByWay(teller, index, end)
+  const isOther = events.kind[index] === JOIN
+  const told = isOther ? `${way} of the panel` : way
+  switch ((events.code[index] ?? 0) >> 2) {
+    case LOCK:
+      return 'lock'
+    case WEAVE:
+      return `weave ${told}`
+    case FINISH:
+      return `weave the end ${told}`
+    case REINFORCE:
+      return `once more ${told}`
+    case STEP_UP:
+      return `step up ${told}`
+    default:
+      return told
+  }
+}
+
+function eachPass(teller: Teller, from: number, to: number): string {
   const { events, words } = teller
-  const code = events.code[index] ?? 0
-  const purpose = code >> 2
-  const count = end - index + 1
-  const way = Array.from({ length: Math.min(count, 12) }, (_, at) => {
-    const direction = DIRECTIONS[(events.code[index + at] ?? 0) & 3] ?? 'up'
-    const isOther = events.kind[index] === JOIN
-    return `${direction} through ${isOther ? 'the panel' : words.letterOf(events.a[index + at] ?? 0)}`
-  }).join(', ')
-  const more = count > 12 ? ` and ${count - 12} more` : ''
-  if (purpose === LOCK) return 'lock'
-  if (purpose === WEAVE) return `weave ${way}${more}`
-  if (purpose === FINISH) return `weave the end ${way}${more}`
-  if (purpose === REINFORCE) return `once more ${way}${more}`
-  if (purpose === STEP_UP) return `step up ${way}${more}`
-  return way + more
+  const isOther = events.kind[from] === JOIN
+  const passes: string[] = []
+  for (let index = from; index <= to; index += 1) {
+    const bead = isOther ? 'a bead' : words.letterOf(events.a[index] ?? 0)
+    passes.push(`${directionAt(teller, index)} through ${bead}`)
+  }
+  return passes.join(', ')
+}
+
+function passesByWay(teller: Teller, from: number, to: number): string {
+  const ways: { direction: string; count: number }[] = []
+  for (let index = from; index <= to; index += 1) {
+    const direction = directionAt(teller, index)
+    const last = ways.at(-1)
+    if (last?.direction === direction) last.count += 1
+    else ways.push({ direction, count: 1 })
+  }
+  if (ways.length > MAX_TOLD) return `through ${to - from + 1} beads`
+  return ways
+    .map(
+      ({ direction, count }) => `${direction} through ${count} ${count === 1 ? 'bead' : 'beads'}`,
+    )
+    .join(', ')
+}
+
+function directionAt({ events, isTurned }: Teller, index: number): string {
+  const code = (events.code[index] ?? 0) & 3
+  return DIRECTIONS[isTurned && code <= DOWN ? code ^ 1 : code] ?? 'up'
 }

@@ -23,6 +23,8 @@ export type RouteDraft = Readonly<{
   events: EventList
   warnings: readonly RouteWarning[]
   hops: Hops
+  /** How the work begins, where a stitch has a choice. */
+  start?: 'ladder' | 'two-bead'
 }>
 
 /**

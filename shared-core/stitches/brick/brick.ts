@@ -26,13 +26,14 @@ function layBrick(task: StitchTask): RouteDraft {
   const work = beginWork(task, 1)
   if (main.length === 0)
     return { events: finishEvents(work.writer), warnings: [], hops: brickHops(work) }
-  const plan = chooseBrickPlan(task.index, runs, main, task.settings)
+  const plan = chooseBrickPlan(task, runs, main)
   const working = beginWork(task, plan.start.along)
   layPlan(working, runs, plan, task.settings.lockEveryRow ?? false)
   return {
     events: finishEvents(working.writer),
     warnings: stitchWarnings(working, { runs, main, floating: floating.flat(), plan, task }),
     hops: brickHops(working),
+    start: plan.start.ladder ? 'ladder' : 'two-bead',
   }
 }
 

@@ -1,34 +1,41 @@
-import type { BeadIndex } from '../../chart/bead-index.ts'
 import type { RouteSettings } from '../../design/design.ts'
 import { DOWN, UP } from '../../route/event-codes.ts'
 import { type Runs, runLength } from '../staggered/find-runs.ts'
 import { type PlanStart, planRuns, type RunPlan, touching } from '../staggered/plan-runs.ts'
+import type { StitchTask } from '../stitch.ts'
 
 /** Planned runs the search may spend in all, so that a giant chart is not searched for ever. */
-const SEARCH_BUDGET = 400_000
+const SEARCH_BUDGET = 2_000_000
 
 /** Start runs looked at, at most. */
 const MAX_STARTS = 64
 
 /**
- * The plan with the fewest joins and weaves, then the shortest start row (a ladder takes the most
- * thread a bead), then the row nearest the top; the maker's own start row and side are kept.
+ * The plan with the fewest joins and weaves, then the least thread; the maker's own start row and
+ * side are kept.
+ *
+ * Plans for one chart differ in thread by their ladder (l + 2 d more a bead than on a bridge) and
+ * their lock passes (2 l + 2 d each), so these are compared; of equal plans the first row wins.
  *
  * @param component - Runs that belong together; the start is one of them with two beads or more.
  */
 export function chooseBrickPlan(
-  index: BeadIndex,
+  { index, geometry, settings }: StitchTask,
   runs: Runs,
   component: readonly number[],
-  settings: RouteSettings,
 ): RunPlan {
+  const l = geometry.lengthMm[0] ?? 0
+  const d = geometry.diameterMm[0] ?? 0
+  const extraMm = ({ start, order, locks }: RunPlan) =>
+    (start.ladder ? runLength(runs, start.run) * (l + 2 * d) : 0) +
+    (settings.lockEveryRow ? order.length : locks) * (2 * l + 2 * d)
   let best: RunPlan | undefined
   let spent = 0
   for (const run of startRuns(runs, component, settings.startRow)) {
     for (const start of startsOf(runs, run, settings)) {
       const plan = planRuns(index, runs, start)
       spent += plan.order.length + 1
-      if (best === undefined || isBetter(runs, plan, best)) best = plan
+      if (best === undefined || isBetter(plan, best, extraMm)) best = plan
     }
     if (spent > SEARCH_BUDGET) break
   }
@@ -37,10 +44,11 @@ export function chooseBrickPlan(
   )
 }
 
-function isBetter(runs: Runs, plan: RunPlan, best: RunPlan): boolean {
+function isBetter(plan: RunPlan, best: RunPlan, extraMm: (plan: RunPlan) => number): boolean {
   const trouble = plan.joins + plan.weaves - best.joins - best.weaves
   if (trouble !== 0) return trouble < 0
-  return runLength(runs, plan.start.run) < runLength(runs, best.start.run)
+  // Less than a thousandth of a mm is the noise of sums, not thread.
+  return extraMm(plan) < extraMm(best) - 1e-3
 }
 
 /** Candidate start runs, the likeliest first: the maker's row, else the outermost rows, the widest and the rest. */

@@ -17,6 +17,8 @@ export type RunPlan = Readonly<{
   order: readonly PlannedRun[]
   joins: number
   weaves: number
+  /** Rows that begin inside the row before them: brick locks their first two beads. */
+  locks: number
 }>
 
 /**
@@ -49,6 +51,7 @@ type Planner = {
   edge: number
   joins: number
   weaves: number
+  locks: number
 }
 
 /**
@@ -76,6 +79,7 @@ export function planRuns(
     edge: start.outward,
     joins: 0,
     weaves: 0,
+    locks: 0,
   }
   finishRun(planner, start.run, start.ladder ? start.along : -start.along, start.outward)
   for (const run of alsoStrung) finishRun(planner, run, start.along, start.outward)
@@ -88,8 +92,8 @@ export function planRuns(
   if (tip >= 0) {
     planner.order.push({ run: tip, edge: start.outward ^ 1, along: start.along, byTail: true })
   }
-  const { order, joins, weaves } = planner
-  return { start, order, joins, weaves }
+  const { order, joins, weaves, locks } = planner
+  return { start, order, joins, weaves, locks }
 }
 
 /** The single bead on the tail's side of a two-bead start, if that is all there is on that side. */
@@ -103,26 +107,38 @@ function tailTip({ runs }: Planner, { run, outward, ladder }: PlanStart): number
 
 /** Runs that touch a run on its `edge` side. */
 export function touching(runs: Runs, run: number, edge: number): Int32Array {
-  const { above, aboveStart, below, belowStart } = runs
-  return edge === UP
-    ? above.subarray(aboveStart[run], aboveStart[run + 1])
-    : below.subarray(belowStart[run], belowStart[run + 1])
+  const { list, from, to } = touchingRange(runs, run, edge)
+  return list.subarray(from, to)
+}
+
+/** Where the runs that touch a run on its `edge` side stand in their list. */
+function touchingRange({ above, aboveStart, below, belowStart }: Runs, run: number, edge: number) {
+  const list = edge === UP ? above : below
+  const start = edge === UP ? aboveStart : belowStart
+  return { list, from: start[run] ?? 0, to: start[run + 1] ?? 0 }
 }
 
 function finishRun(planner: Planner, run: number, along: number, edge: number): void {
-  const { index, runs, waiting } = planner
+  const { index, runs } = planner
   planner.done[run] = 1
   planner.row = runs.row[run] ?? 0
   const end = (along > 0 ? runs.last[run] : runs.first[run]) ?? 0
   planner.at = (index.atOf[end] ?? 0) + along * planner.overshoot
   planner.edge = edge
   // The way back comes first, so that the way on is found first: the list is searched from its end.
-  for (const side of [edge ^ 1, edge]) {
-    const others = touching(runs, run, side)
-    for (let at = 0; at < others.length; at += 1) {
-      const other = others[planner.startAlong > 0 ? at : others.length - 1 - at] ?? 0
-      if (planner.done[other] === 0) waiting.push({ run: other, edge: side })
-    }
+  pushTouching(planner, run, edge ^ 1)
+  pushTouching(planner, run, edge)
+}
+
+function pushTouching(
+  { runs, done, waiting, startAlong }: Planner,
+  run: number,
+  edge: number,
+): void {
+  const { list, from, to } = touchingRange(runs, run, edge)
+  for (let at = from; at < to; at += 1) {
+    const other = list[startAlong > 0 ? at : from + to - 1 - at] ?? 0
+    if (done[other] === 0) waiting.push({ run: other, edge })
   }
 }
 
@@ -164,7 +180,8 @@ function nearest(planner: Planner, from: number, onlyReady: boolean): number {
 }
 
 function isReady({ runs, done }: Planner, run: number, edge: number): boolean {
-  for (const base of touching(runs, run, edge ^ 1)) if (done[base] === 0) return false
+  const { list, from, to } = touchingRange(runs, run, edge ^ 1)
+  for (let at = from; at < to; at += 1) if (done[list[at] ?? 0] === 0) return false
   return true
 }
 
@@ -174,6 +191,16 @@ function distance(planner: Planner, run: number, edge: number): number {
   const { left, right } = ends(planner, run)
   const across = Math.min(Math.abs(planner.at - left), Math.abs(planner.at - right))
   return across + 2 * Math.abs(planner.row - base) + (planner.edge === edge ? 0 : 1)
+}
+
+/** Whether a bead of the row before lies at a position beyond a run's start. */
+function isInside(planner: Planner, run: number, edge: number, at: number): boolean {
+  const { list, from, to } = touchingRange(planner.runs, run, edge ^ 1)
+  for (let place = from; place < to; place += 1) {
+    const { left, right } = ends(planner, list[place] ?? 0)
+    if (left <= at && at <= right) return true
+  }
+  return false
 }
 
 function ends({ index, runs }: Planner, run: number) {
@@ -192,6 +219,7 @@ function planRun(planner: Planner, { run, edge }: Waiting): void {
   const isThere = planner.row === base && planner.edge === edge
   if (!isThere || Math.abs(planner.at - start) > planner.near) planner.weaves += 1
   if (!isReady(planner, run, edge)) planner.joins += 1
+  if (isInside(planner, run, edge, start - along)) planner.locks += 1
   planner.order.push({ run, edge, along, byTail: false })
   finishRun(planner, run, along, edge)
   if (runLength(planner.runs, run) === 1 && touching(planner.runs, run, edge).length === 0) {

@@ -42,33 +42,56 @@ export function stitchWarnings(work: StitchedWork, laid: Laid): readonly RouteWa
 }
 
 function floatingBeads({ runs, floating }: Laid): readonly RouteWarning[] {
-  if (floating.length === 0) return []
-  const beads = floating.flatMap((run) => range(runs.first[run] ?? 0, runs.last[run] ?? -1))
+  const { count, beads } = beadsWhere(runs, floating, () => true)
+  if (count === 0) return []
   return [
     {
       code: 'floating-beads',
       severity: 'impossible',
-      message: `${beads.length} beads touch no bead of the rest, so no thread reaches them.`,
+      message: `${count} ${plural(count, 'bead touches', 'beads touch')} no bead of the rest, so no thread reaches ${plural(count, 'it', 'them')}.`,
       next: 'Join them with beads between, or make them a panel of their own.',
-      beads: beads.slice(0, MAX_NAMED),
+      beads,
     },
   ]
 }
 
-function unstitchableBeads(work: StitchedWork, { runs, main }: Laid): readonly RouteWarning[] {
-  const beads = main
-    .flatMap((run) => range(runs.first[run] ?? 0, runs.last[run] ?? -1))
-    .filter((bead) => work.worked[bead] === 0)
-  if (beads.length === 0) return []
+function unstitchableBeads(
+  { worked }: StitchedWork,
+  { runs, main }: Laid,
+): readonly RouteWarning[] {
+  const { count, beads } = beadsWhere(runs, main, (bead) => worked[bead] === 0)
+  if (count === 0) return []
   return [
     {
       code: 'no-bridge',
       severity: 'impossible',
-      message: `${beads.length} beads cannot be reached: no bridge or bead beside them holds them.`,
+      message: `${count} ${plural(count, 'bead', 'beads')} cannot be held: there is no bridge to hang on and no bead beside.`,
       next: 'Widen the place where they hang to two beads, or start from another row.',
-      beads: beads.slice(0, MAX_NAMED),
+      beads,
     },
   ]
+}
+
+function plural(count: number, one: string, many: string): string {
+  return count === 1 ? one : many
+}
+
+/** Counts the beads of some runs that pass a test, and names the first of them. */
+function beadsWhere(
+  { first, last }: Runs,
+  among: readonly number[],
+  test: (bead: number) => boolean,
+) {
+  const beads: number[] = []
+  let count = 0
+  for (const run of among) {
+    for (let bead = first[run] ?? 0; bead <= (last[run] ?? -1); bead += 1) {
+      if (!test(bead)) continue
+      count += 1
+      if (beads.length < MAX_NAMED) beads.push(bead)
+    }
+  }
+  return { count, beads }
 }
 
 function startRowRefused({ runs, plan, task, rowOf }: Laid): readonly RouteWarning[] {
@@ -110,8 +133,4 @@ function necks({ necks: beads }: StitchedWork): readonly RouteWarning[] {
       beads: beads.slice(0, MAX_NAMED),
     },
   ]
-}
-
-function range(first: number, last: number): readonly number[] {
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, at) => first + at)
 }
