@@ -1,3 +1,4 @@
+import { nextBead, nextBlank } from './bead-runs.ts'
 import type { Chart, ChartRow } from './chart.ts'
 
 /**
@@ -22,13 +23,15 @@ export type BeadIndex = Readonly<{
 export function indexBeads(chart: Chart): BeadIndex {
   const room = chart.rows.reduce((sum, row) => sum + row.cells.length, 0)
   const rowOf = shortestArray(chart.rows.length, room)
-  const atOf = shortestArray(widestEnd(chart.rows), room)
+  const end = widestEnd(chart.rows)
+  const atOf = shortestArray(end, room)
   const slotOf = new Uint16Array(room)
   const rowStart = new Uint32Array(chart.rows.length + 1)
+  const places = [placesOf(atOf, 0, end), placesOf(atOf, 1, end)] as const
   let count = 0
   chart.rows.forEach((row, number) => {
     const from = count
-    count = numberRow(row, count, atOf, slotOf)
+    count = numberRow(row, from, { places, atOf, slotOf })
     rowOf.fill(number, from, count)
     rowStart[number + 1] = count
   })
@@ -55,25 +58,38 @@ export function findBead(index: BeadIndex, row: number, at: number): number {
   return index.atOf[guess] === at ? guess : search(index.atOf, at, from, guess)
 }
 
-function numberRow(
-  row: ChartRow,
-  from: number,
-  atOf: Uint16Array | Uint32Array,
-  slotOf: Uint16Array,
-): number {
-  const { start, cells } = row
-  let bead = from
-  for (let i = 0; i < cells.length; i += 1) {
-    const cell = cells[i] ?? 0
-    if (cell === 0) continue
-    atOf[bead] = start + 2 * i
-    slotOf[bead] = cell - 1
-    bead += 1
+type Numbers = Uint16Array | Uint32Array
+
+/** The even or odd positions of a chart, so that a run of beads is one copy. */
+function placesOf(like: Numbers, phase: number, end: number): Numbers {
+  const count = Math.max(0, Math.ceil((end - phase) / 2))
+  const places = like instanceof Uint16Array ? new Uint16Array(count) : new Uint32Array(count)
+  for (let i = 0; i < count; i += 1) places[i] = phase + 2 * i
+  return places
+}
+
+type Numbering = Readonly<{
+  places: readonly [Numbers, Numbers]
+  atOf: Numbers
+  slotOf: Uint16Array
+}>
+
+function numberRow({ start, cells }: ChartRow, first: number, numbering: Numbering): number {
+  const { places, atOf, slotOf } = numbering
+  const across = places[start % 2 === 0 ? 0 : 1]
+  const offset = start >> 1
+  let bead = first
+  for (let from = nextBead(cells, 0); from < cells.length; ) {
+    const to = nextBlank(cells, from)
+    atOf.set(across.subarray(offset + from, offset + to), bead)
+    for (let i = from; i < to; i += 1) slotOf[bead + i - from] = (cells[i] ?? 0) - 1
+    bead += to - from
+    from = nextBead(cells, to)
   }
   return bead
 }
 
-function search(atOf: Uint16Array | Uint32Array, at: number, from: number, to: number): number {
+function search(atOf: Numbers, at: number, from: number, to: number): number {
   let low = from
   let high = to - 1
   while (low <= high) {
@@ -90,6 +106,6 @@ function widestEnd(rows: readonly ChartRow[]): number {
   return rows.reduce((end, row) => Math.max(end, row.start + 2 * row.cells.length), 0)
 }
 
-function shortestArray(greatest: number, length: number): Uint16Array | Uint32Array {
+function shortestArray(greatest: number, length: number): Numbers {
   return greatest <= 65_535 ? new Uint16Array(length) : new Uint32Array(length)
 }

@@ -1,5 +1,6 @@
 import type { BeadForm } from '../beads/bead-form.ts'
 import { rowExtent } from './bead-extent.ts'
+import { nextBead, nextBlank } from './bead-runs.ts'
 import type { CellRef, Chart, ChartRow } from './chart.ts'
 import { beadBox, cellCentre, isOddColumn, type StitchPitch, stitchPitch } from './stitch-pitch.ts'
 
@@ -93,34 +94,56 @@ function centres(rows: readonly ChartRow[], pitch: StitchPitch) {
   const room = rows.reduce((sum, row) => sum + row.cells.length, 0)
   const xMm = new Float32Array(room)
   const yMm = new Float32Array(room)
+  const places = [placesAcross(rows, pitch, 0), placesAcross(rows, pitch, 1)] as const
   let bead = 0
   rows.forEach((row, number) => {
-    bead = placeRow({ row, number, pitch, xMm, yMm, bead })
+    bead = placeRow({ row, number, pitch, places, xMm, yMm, bead })
   })
   return bead === room ? { xMm, yMm } : { xMm: xMm.slice(0, bead), yMm: yMm.slice(0, bead) }
+}
+
+/** Every even or odd position across the chart in mm, so that a run of beads is one copy. */
+function placesAcross(
+  rows: readonly ChartRow[],
+  { leftMm, halfMm }: StitchPitch,
+  phase: number,
+): Float32Array {
+  let places = 0
+  for (const { start, cells } of rows) {
+    if (start % 2 === phase) places = Math.max(places, (start - phase) / 2 + cells.length)
+  }
+  const across = new Float32Array(places)
+  for (let i = 0; i < places; i += 1) across[i] = leftMm + (phase + 2 * i) * halfMm
+  return across
 }
 
 type RowPlacing = Readonly<{
   row: ChartRow
   number: number
   pitch: StitchPitch
+  places: readonly [Float32Array, Float32Array]
   xMm: Float32Array
   yMm: Float32Array
   bead: number
 }>
 
-function placeRow({ row, number, pitch, xMm, yMm, bead: from }: RowPlacing): number {
+function placeRow({ row, number, pitch, places, xMm, yMm, bead: first }: RowPlacing): number {
   const { start, cells } = row
-  const { leftMm, halfMm, dropMm } = pitch
+  const across = places[start % 2 === 0 ? 0 : 1]
+  const offset = start >> 1
   const y = pitch.topMm + number * pitch.downMm
-  const odd = y + dropMm
-  let bead = from
-  for (let i = 0; i < cells.length; i += 1) {
-    if (cells[i] === 0) continue
-    const at = start + 2 * i
-    xMm[bead] = leftMm + at * halfMm
-    yMm[bead] = isOddColumn(at) ? odd : y
-    bead += 1
+  let bead = first
+  for (let from = nextBead(cells, 0); from < cells.length; ) {
+    const to = nextBlank(cells, from)
+    const end = bead + to - from
+    xMm.set(across.subarray(offset + from, offset + to), bead)
+    yMm.fill(y, bead, end)
+    if (pitch.dropMm > 0) {
+      const low = bead + (isOddColumn(start + 2 * from) ? 0 : 1)
+      for (let i = low; i < end; i += 2) yMm[i] = y + pitch.dropMm
+    }
+    bead = end
+    from = nextBead(cells, to)
   }
   return bead
 }

@@ -1,3 +1,4 @@
+import { nextBead, nextBlank } from './bead-runs.ts'
 import type { Chart, ChartRow } from './chart.ts'
 import { ringStripes } from './ring-stripes.ts'
 
@@ -30,11 +31,8 @@ function readRuns(row: ChartRow | undefined, into: number[]): number {
   if (row === undefined) return 0
   const { start, cells } = row
   let length = 0
-  let from = nextBead(cells, 0)
-  while (from < cells.length) {
-    // The built-in search is several times quicker than a loop on the long runs of real charts.
-    const blank = cells.indexOf(0, from)
-    const to = blank < 0 ? cells.length : blank
+  for (let from = nextBead(cells, 0); from < cells.length; ) {
+    const to = nextBlank(cells, from)
     into[length] = start + 2 * from
     into[length + 1] = start + 2 * to
     length += 2
@@ -43,45 +41,56 @@ function readRuns(row: ChartRow | undefined, into: number[]): number {
   return length
 }
 
-function nextBead(cells: Uint16Array, from: number): number {
-  let i = from
-  while (i < cells.length && cells[i] === 0) i += 1
-  return i
-}
-
 function peyoteStripes(rows: readonly ChartRow[]): Stripes {
-  const above: number[] = []
-  const below: number[] = []
+  const runs = new LastRuns(rows)
   return {
     perRow: 2,
     count: rows.length === 0 ? 0 : 2 * rows.length + 1,
     read: (index, into) => {
       // An odd stripe is covered by one row alone: the lower half of its even beads, the upper half
       // of its odd ones. An even stripe holds even beads of this row and odd beads of the row above.
-      const row = rows[index >> 1]
-      if (index % 2 === 1) return readRuns(row, into)
-      const evens = readRuns(row, below)
-      const odds = readRuns(rows[(index >> 1) - 1], above)
-      return interleave({ evens: below, evenLength: evens, odds: above, oddLength: odds, into })
+      const evens = runs.of(index >> 1)
+      if (index % 2 === 0) return interleave({ evens, odds: runs.of((index >> 1) - 1), into })
+      for (let i = 0; i < evens.length; i += 1) into[i] = evens.edges[i] ?? 0
+      return evens.length
     },
   }
 }
 
-type Interleaving = Readonly<{
-  evens: readonly number[]
-  evenLength: number
-  odds: readonly number[]
-  oddLength: number
-  into: number[]
-}>
+/** The runs of one row; `edges` may hold more numbers than `length`, left from longer rows. */
+type Runs = { row: number; length: number; readonly edges: number[] }
+
+/** The runs of the last two rows asked for, so that no row is searched more than once. */
+class LastRuns {
+  readonly #rows: readonly ChartRow[]
+  readonly #kept: readonly [Runs, Runs] = [
+    { row: -2, length: 0, edges: [] },
+    { row: -2, length: 0, edges: [] },
+  ]
+
+  constructor(rows: readonly ChartRow[]) {
+    this.#rows = rows
+  }
+
+  of(row: number): Readonly<Runs> {
+    const runs = this.#kept[(row & 1) === 0 ? 0 : 1]
+    if (runs.row !== row) {
+      runs.length = readRuns(this.#rows[row], runs.edges)
+      runs.row = row
+    }
+    return runs
+  }
+}
+
+type Interleaving = Readonly<{ evens: Readonly<Runs>; odds: Readonly<Runs>; into: number[] }>
 
 /** Even columns of one row and odd columns of another: solid where both have beads, a comb where one has. */
-function interleave({ evens, evenLength, odds, oddLength, into }: Interleaving): number {
+function interleave({ evens, odds, into }: Interleaving): number {
   let [i, j, length] = [0, 0, 0]
   let from = Number.NEGATIVE_INFINITY
-  while (i < evenLength || j < oddLength) {
-    const nextEven = i < evenLength ? (evens[i] ?? Infinity) : Infinity
-    const nextOdd = j < oddLength ? (odds[j] ?? Infinity) : Infinity
+  while (i < evens.length || j < odds.length) {
+    const nextEven = i < evens.length ? (evens.edges[i] ?? Infinity) : Infinity
+    const nextOdd = j < odds.length ? (odds.edges[j] ?? Infinity) : Infinity
     const to = Math.min(nextEven, nextOdd)
     length = cover({ from, to, even: i % 2 === 1, odd: j % 2 === 1, into, length })
     if (nextEven === to) i += 1

@@ -153,7 +153,7 @@ describe('readGridFile', () => {
 
   it('answers any text at all with a chart or with refusals', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary', maxLength: 60 }), (text) => {
+      fc.property(fc.string({ maxLength: 60 }), (text) => {
         const outcome = readGridFile(text, { fileName: 'any.csv', stitch: 'square' })
         expect(outcome.ok ? outcome.value.chart.rows.length : outcome.error.length).toBeGreaterThan(
           0,
