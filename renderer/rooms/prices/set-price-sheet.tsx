@@ -1,0 +1,93 @@
+import { useState } from 'react'
+import { type PriceInputs, priceSheet } from '../../../shared-core/pricing/price-sheet.ts'
+import { parseMoney } from '../../../shared-core/units/parse-money.ts'
+import type { Format } from '../../app/format.ts'
+import { useAct } from '../../app/use-act.ts'
+import { Button } from '../../ui/button.tsx'
+import { FigureList } from '../../ui/figure-list.tsx'
+import { RefusalNotice } from '../../ui/notice.tsx'
+import { QuantityInput } from '../../ui/quantity-input.tsx'
+import { SideSheet } from '../../ui/side-sheet.tsx'
+import type { ChannelPrice } from './channel-prices.tsx'
+
+/** The maker's own price in a channel; what it leaves follows the typing. */
+export function SetPriceSheet({
+  channel,
+  inputs,
+  designId,
+  colourwayId,
+  format,
+  onClose,
+}: Readonly<{
+  channel: ChannelPrice
+  inputs: PriceInputs
+  designId: string
+  colourwayId: string
+  format: Format
+  onClose: () => void
+}>) {
+  const { channelId, channelName } = channel
+  const [price, setPrice] = useState<readonly [string, number | undefined]>([
+    format.money(channel.priceMinor),
+    channel.priceMinor,
+  ])
+  const set = useAct('prices.set', { said: () => `Set the price at ${channelName}` })
+  async function keep(priceMinor: number | null) {
+    if ((await set.act({ designId, colourwayId, channelId, priceMinor })).ok) onClose()
+  }
+  const setPrices =
+    price[1] === undefined ? inputs.setPrices : { ...inputs.setPrices, [channelId]: price[1] }
+  const tried = priceSheet({ ...inputs, setPrices }).channels.find(
+    (other) => other.channelId === channelId,
+  )
+  return (
+    <SideSheet
+      open
+      title={`Price at ${channelName}`}
+      onClose={onClose}
+      actions={
+        <>
+          <Button
+            kind="primary"
+            busy={set.isBusy}
+            disabled={price[1] === undefined}
+            onClick={() => price[1] !== undefined && void keep(price[1])}
+          >
+            Set this price
+          </Button>
+          <Button kind="quiet" onClick={() => void keep(null)}>
+            Follow the margin
+          </Button>
+        </>
+      }
+    >
+      {set.refusal !== undefined && <RefusalNotice refusal={set.refusal} />}
+      <QuantityInput
+        label="The buyer pays"
+        unit={format.currency}
+        autoFocus
+        text={price[0]}
+        parse={(text) => parseMoney(text, { currency: format.currency, decimal: format.decimal })}
+        onText={(text, value) => setPrice([text, value?.amountMinor])}
+      />
+      {tried !== undefined && price[1] !== undefined && (
+        <FigureList
+          figures={[
+            { label: 'Leaves', value: format.money(tried.profitMinor) },
+            { label: 'Margin', value: format.percent(tried.marginPercent) },
+            { label: 'Tax', value: format.money(tried.taxMinor) },
+            { label: 'Fees', value: format.money(tried.feesMinor) },
+            { label: 'It costs', value: format.money(tried.costMinor) },
+            {
+              label: 'An hour earns',
+              value:
+                tried.earningsPerHourMinor === null
+                  ? '–'
+                  : format.money(tried.earningsPerHourMinor),
+            },
+          ]}
+        />
+      )}
+    </SideSheet>
+  )
+}
