@@ -1,4 +1,5 @@
 import type { BeadLook, HoleAxis } from './bead-look.ts'
+import type { SizeMm } from './view.ts'
 
 /**
  * Beads to draw: where each lies and which slot fills it. Arrays over beads in the order of bead
@@ -14,9 +15,11 @@ export type BeadScene = Readonly<{
   palette: readonly BeadLook[]
   widthMm: number
   heightMm: number
-  /** Box of an upright bead. */
+  /** Box of a bead that lies as `axis` says. */
   beadWidthMm: number
   beadHeightMm: number
+  /** The same by slot, where slots take forms of different sizes. */
+  boxOfSlot?: readonly SizeMm[] | undefined
   axis: HoleAxis
   /** 1 for beads that lie the other way than `axis`: right-angle weave. */
   turnedOf?: Uint8Array | undefined
@@ -30,7 +33,9 @@ export type BeadScene = Readonly<{
 
 /** Greatest half width and half height any bead of the scene takes, mm. */
 export function beadReach(scene: BeadScene): Readonly<{ xMm: number; yMm: number }> {
-  const { beadWidthMm: width, beadHeightMm: height } = scene
+  const { beadWidthMm, beadHeightMm, boxOfSlot = [] } = scene
+  const width = boxOfSlot.reduce((most, { widthMm }) => Math.max(most, widthMm), beadWidthMm)
+  const height = boxOfSlot.reduce((most, { heightMm }) => Math.max(most, heightMm), beadHeightMm)
   const isMixed = scene.turnedOf !== undefined || scene.leanOf !== undefined
   const greatest = Math.max(width, height)
   return isMixed ? { xMm: greatest / 2, yMm: greatest / 2 } : { xMm: width / 2, yMm: height / 2 }

@@ -26,7 +26,10 @@ export function paintRegion(brush: Brush, scene: BeadScene, grid: BeadGrid, regi
     const look = scene.palette[scene.slotOf[bead] ?? 0]
     if (look === undefined) return
     const isTurned = scene.turnedOf?.[bead] === 1
-    const [w, h] = isTurned ? [height, width] : [width, height]
+    const box = scene.boxOfSlot?.[scene.slotOf[bead] ?? 0]
+    const wide = box === undefined ? width : Math.max(1, Math.round(box.widthMm * scale))
+    const tall = box === undefined ? height : Math.max(1, Math.round(box.heightMm * scale))
+    const [w, h] = isTurned ? [tall, wide] : [wide, tall]
     const { image, pad } = beadSprite(look, {
       width: w,
       height: h,

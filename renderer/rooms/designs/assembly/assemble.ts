@@ -1,0 +1,92 @@
+import type { BeadForm } from '../../../../shared-core/beads/bead-form.ts'
+import { findForm, findThread } from '../../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
+import { indexBeads } from '../../../../shared-core/chart/bead-index.ts'
+import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
+import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
+import type { DesignBody, Panel } from '../../../../shared-core/design/design.ts'
+import type { PartGeometry } from '../../../../shared-core/route/part-geometry.ts'
+import { panelGeometry } from '../../../../shared-core/route/part-geometry.ts'
+import type { HoleEnds } from '../../../../shared-core/route/route-line.ts'
+import type { BeadLook } from '../../../drawing/bead-look.ts'
+import type { BeadScene } from '../../../drawing/bead-scene.ts'
+import { chartScene } from '../../../drawing/chart-scene.ts'
+import type { SizeMm } from '../../../drawing/view.ts'
+import type { PlainPart } from '../reading/plain-reading.ts'
+import { hangStrands, type PlacedStrand, placeLoose } from './hang-strands.ts'
+import { joinPieces, type Piece } from './join-pieces.ts'
+
+/** A part where it lies in the picture: its beads are numbered on from `firstBead`. */
+export type PlacedPart = Readonly<{
+  partId: string
+  name: string
+  firstBead: number
+  beads: number
+  geometry: PartGeometry
+  /** Its hole ends in the picture; those of the panel it joins, for a strand that hangs. */
+  own: HoleEnds
+  joined: HoleEnds | undefined
+}>
+
+/** One copy of a design as it hangs, drawn in true proportion: every panel with its strands, side by side. */
+export type Assembly = Readonly<{ scene: BeadScene; parts: readonly PlacedPart[] }>
+
+type AssembleInput = Readonly<{
+  body: DesignBody
+  tables: BeadTables
+  /** Colour and finish of each slot, by its index. */
+  looks: readonly Omit<BeadLook, 'family'>[]
+  /** What was read of each part; strands hang where their thread leaves the panel. */
+  parts: readonly PlainPart[]
+}>
+
+/** Puts a design's parts together; `undefined` when it has no part that can be drawn. */
+export function assemble({ body, tables, looks, parts }: AssembleInput): Assembly | undefined {
+  const threadMm = findThread(tables, body.threadId)?.diameterMm.value ?? 0
+  const formOfSlot = (slot: number, fallback: BeadForm) =>
+    findForm(tables, body.palette[slot]?.formId ?? '') ?? fallback
+  const palette = body.palette.map((slot, at) => ({
+    hex: looks[at]?.hex ?? slot.colourHex,
+    finish: looks[at]?.finish ?? slot.finish,
+    family: findForm(tables, slot.formId)?.family ?? ('cylinder' as const),
+  }))
+  const context = { body, threadMm, formOfSlot, parts }
+  const pieces: Piece[] = []
+  for (const part of body.parts) {
+    if (part.kind !== 'panel') continue
+    const form = findForm(tables, part.formId)
+    if (form !== undefined) pieces.push(panelPiece(part, { form, palette, ...context }))
+  }
+  const [first] = tables.forms
+  if (first !== undefined) pieces.push(...placeLoose(context, first))
+  return joinPieces(pieces, { palette, boxOfSlot: boxes(body, tables) })
+}
+
+/** An upright bead of each slot's form; holes of panels that lie across turn it. */
+function boxes(body: DesignBody, tables: BeadTables): readonly SizeMm[] | undefined {
+  const forms = body.palette.map(({ formId }) => findForm(tables, formId))
+  if (new Set(forms).size < 2) return undefined
+  return forms.map((form) => ({
+    widthMm: form?.diameterMm.value ?? 1,
+    heightMm: form?.lengthMm.value ?? 1,
+  }))
+}
+
+type PanelContext = Readonly<{
+  body: DesignBody
+  form: BeadForm
+  palette: readonly BeadLook[]
+  threadMm: number
+  formOfSlot: (slot: number, fallback: BeadForm) => BeadForm
+  parts: readonly PlainPart[]
+}>
+
+function panelPiece(panel: Panel, context: PanelContext): Piece {
+  const { form, palette, threadMm } = context
+  const chart = fromChartJson(panel.chart)
+  const index = indexBeads(chart)
+  const scene = chartScene({ chart, form, palette, threadMm: threadGapMm(threadMm) })
+  const geometry = panelGeometry(chart, index, form, threadMm)
+  const strands: readonly PlacedStrand[] = hangStrands(panel, { ...context, index, geometry })
+  return { partId: panel.id, name: panel.name, scene, geometry, strands }
+}
