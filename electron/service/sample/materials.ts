@@ -41,6 +41,7 @@ type BeadFigures = Readonly<{
   finish: BeadFinish
   drawer: string
   priceMinor: number
+  /** The last figure is what a pack cost then. */
   lots: readonly SampleLot[]
   note?: string
 }>
@@ -55,7 +56,7 @@ function beadOf(
   formId: string,
   packMg: number,
   lowAt: number,
-  { hex, priceMinor, ...bead }: BeadFigures,
+  { hex, priceMinor, lots, ...bead }: BeadFigures,
 ): SampleMaterial {
   return {
     ...bead,
@@ -65,6 +66,12 @@ function beadOf(
     lowAt,
     supplier: 'marlow',
     pack: [packMg, priceMinor],
+    lots: lots.map(([dyeLot, quantity, daysAgo, packPriceMinor]) => [
+      dyeLot,
+      quantity,
+      daysAgo,
+      Math.round((quantity * packPriceMinor) / packMg),
+    ]),
   }
 }
 
@@ -249,7 +256,7 @@ export const sampleMaterials: readonly SampleMaterial[] = [
     finish: 'opaque',
     drawer: 'B4',
     priceMinor: 560,
-    lots: [['C55', 245_500, 418, 5_400]],
+    lots: [['C55', 245_500, 418, 545]],
   }),
   large({
     code: 'SM-08',
@@ -258,7 +265,7 @@ export const sampleMaterials: readonly SampleMaterial[] = [
     finish: 'transparent',
     drawer: 'B5',
     priceMinor: 560,
-    lots: [['C58', 96_000, 200, 2_150]],
+    lots: [['C58', 96_000, 200, 550]],
   }),
   large({
     code: 'OY-08',
@@ -267,7 +274,7 @@ export const sampleMaterials: readonly SampleMaterial[] = [
     finish: 'gloss',
     drawer: 'B6',
     priceMinor: 590,
-    lots: [['P02', 88_000, 200, 2_080]],
+    lots: [['P02', 88_000, 200, 575]],
   }),
   {
     ...piece,

@@ -76,7 +76,12 @@ export function OrderList() {
 
 function columns(format: Format, covers: Covers): readonly Column<Order>[] {
   return [
-    { key: 'code', head: 'Order', sortBy: ({ code }) => code, cell: ({ code }) => code },
+    {
+      key: 'code',
+      head: 'Order',
+      sortBy: ({ code }) => code,
+      cell: ({ code }) => <span className="nowrap">{code}</span>,
+    },
     {
       key: 'customer',
       head: 'For',
@@ -89,7 +94,7 @@ function columns(format: Format, covers: Covers): readonly Column<Order>[] {
       sortBy: ({ dueOn }) => dueOn,
       cell: ({ dueOn }) => (
         <>
-          {format.date(dueOn)}
+          <span className="nowrap">{format.date(dueOn)}</span>
           <span className="order-away">{format.away(dueOn)}</span>
         </>
       ),

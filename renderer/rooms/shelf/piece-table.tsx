@@ -97,7 +97,7 @@ function columns(format: Format): readonly Column<Piece>[] {
       key: 'made',
       head: 'Made',
       sortBy: ({ madeOn }) => madeOn,
-      cell: ({ madeOn }) => format.date(madeOn),
+      cell: ({ madeOn }) => <span className="nowrap">{format.date(madeOn)}</span>,
     },
     {
       key: 'place',

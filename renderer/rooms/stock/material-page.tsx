@@ -146,7 +146,8 @@ function LotTable({ detail, format, onOpen }: DetailProps) {
           key: 'bought',
           head: 'Bought',
           sortBy: ({ boughtOn }) => boughtOn,
-          cell: ({ boughtOn }) => (boughtOn === null ? '' : format.date(boughtOn)),
+          cell: ({ boughtOn }) =>
+            boughtOn === null ? '' : <span className="nowrap">{format.date(boughtOn)}</span>,
         },
         {
           key: 'cost',
