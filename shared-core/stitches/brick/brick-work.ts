@@ -17,7 +17,6 @@ export type BrickWork = {
   readonly writer: EventWriter
   readonly worked: Uint8Array
   readonly bridges: Uint8Array
-  readonly unstitchable: number[]
   /** Beads beside which the thread had to run in sight. */
   readonly shownAt: number[]
   /** Hanging of a row from a single bead, by that bead. */

@@ -3,6 +3,7 @@ import { LEFT, RIGHT } from '../../route/event-codes.ts'
 import { beginRow, createEventWriter, finishEvents } from '../../route/event-writer.ts'
 import { findRuns, type Runs } from '../staggered/find-runs.ts'
 import { groupRuns } from '../staggered/group-runs.ts'
+import { layPlanned } from '../staggered/lay-planned.ts'
 import { type PlannedRun, type RunPlan, touching } from '../staggered/plan-runs.ts'
 import { stitchWarnings } from '../staggered/stitch-warnings.ts'
 import type { RouteDraft, Stitch, StitchTask } from '../stitch.ts'
@@ -45,7 +46,6 @@ function beginWork({ index, geometry }: StitchTask, along: number): BrickWork {
     writer: createEventWriter(index.count * 3 + 16, index.count),
     worked: new Uint8Array(index.count),
     bridges: new Uint8Array(index.count),
-    unstitchable: [],
     shownAt: [],
     necks: [],
     weaver: undefined,
@@ -57,15 +57,20 @@ function layPlan(work: BrickWork, runs: Runs, plan: RunPlan, lockAlways: boolean
   const beads = beadsOf(runs, run, along)
   beginRow(work.writer, runs.row[run] ?? 0, along > 0 ? LEFT : RIGHT)
   layBrickStart(work, { beads, outward, ladder })
-  for (const planned of plan.order) {
-    if (planned.byTail) layTip(work, runs, plan, planned)
-    else if (!layPlanned(work, runs, planned, lockAlways)) {
-      work.unstitchable.push(...beadsOf(runs, planned.run, 1))
-    }
-  }
+  const [hung, byTail] = [
+    plan.order.filter((run) => !run.byTail),
+    plan.order.find((run) => run.byTail),
+  ]
+  layPlanned(
+    runs,
+    hung,
+    (planned) => layHung(work, runs, planned, lockAlways),
+    (other) => work.worked[runs.first[other] ?? 0] !== 0,
+  )
+  if (byTail !== undefined) layTip(work, runs, plan, byTail)
 }
 
-function layPlanned(
+function layHung(
   work: BrickWork,
   runs: Runs,
   { run, edge, along }: PlannedRun,
@@ -74,8 +79,7 @@ function layPlanned(
   const first = runs.first[run] ?? 0
   const last = runs.last[run] ?? 0
   const isTip = touching(runs, run, edge).length === 0
-  const task = { first, last, edge, along, lockAlways, isTip }
-  return layBrickRun(work, task) || layBrickRun(work, { ...task, along: -along })
+  return layBrickRun(work, { first, last, edge, along, lockAlways, isTip })
 }
 
 function layTip(work: BrickWork, runs: Runs, { start }: RunPlan, planned: PlannedRun): void {

@@ -113,10 +113,11 @@ function layNext(work: BrickWork, bead: number, edge: number, along: number): vo
     hangOne(work, bead, edge, along)
     return
   }
-  // After an odd number of laddered beads the thread lies at the foot: ladder this one too, then hang it.
-  ladderOn(work, bead)
-  passBead(work, bead, edge ^ 1)
+  // After an odd number of laddered beads the thread lies at the foot: hang this one from there, then ladder it.
+  const before = work.writer.bead
   hook(work.writer, bridge.a, bridge.b, edge)
+  pickOne(work, bead, edge)
+  passBead(work, before, edge ^ 1)
   passBead(work, bead, edge)
 }
 

@@ -30,32 +30,63 @@ function layBase(work: PlainWork, run: RunTask): void {
 /**
  * Works a run of pairs: two beads strung, down through the bead under the second, up through the
  * next. After the last pair the thread turns round the edge and steps up through two beads. A bead
- * without a partner goes up and comes back round its own edge.
+ * without a partner goes up and comes back round its own edge. Beads with nothing under them are
+ * laddered onto the run when it is done.
  */
 function layPairs(work: PlainWork, run: RunTask, hops: Hops): boolean {
   const { edge, along } = run
   const base = edge === UP ? 1 : -1
   const length = lengthOfRun(run)
-  for (let at = 0; at < length; at += 1) {
-    if (workedBeside(work, beadOfRun(run, at), base, 0) < 0) return false
-  }
   const foot = (at: number) => workedBeside(work, beadOfRun(run, at), base, 0)
-  const start = foot(0)
-  if (!comeUp(work, hops, start, edge)) return false
+  const held = Array.from({ length }, (_, at) => at).filter((at) => foot(at) >= 0)
+  const [first] = held
+  if (first === undefined || !comeUp(work, hops, foot(first), edge)) return false
   beginRow(work.writer, work.index.rowOf[run.first] ?? 0, along > 0 ? LEFT : RIGHT)
-  let at = 0
+  let at = first
   while (at < length) {
-    if (at > 0) passOn(work, foot(at), edge)
+    if (foot(at) < 0) {
+      at += 1
+      continue
+    }
+    if (at > first && !comeOver(work, hops, foot(at), edge)) break
     at = layPair(work, run, at, foot)
   }
+  ladderRest(work, run, hops)
   return true
+}
+
+/** On to the next bead under the run: straight across where the thread lies beside it, else by weaving. */
+function comeOver(work: PlainWork, hops: Hops, foot: number, edge: number): boolean {
+  const { bead, edge: leaving } = work.writer
+  const isBeside = [-2, 2].some((halves) => workedBeside(work, bead, 0, halves) === foot)
+  if (!isBeside || leaving !== (edge ^ 1)) {
+    return weaveOn(work, hops, (at, out) => at === foot && out === edge)
+  }
+  passOn(work, foot, edge)
+  return true
+}
+
+/** Ladders the beads of a run that stand on nothing onto those that do, from the inside out. */
+function ladderRest(work: PlainWork, run: RunTask, hops: Hops): void {
+  for (const side of [1, -1]) {
+    for (let place = 0; place < lengthOfRun(run); place += 1) {
+      const bead = side > 0 ? run.first + place : run.last - place
+      const before = workedBeside(work, bead, 0, -2 * side)
+      if (work.worked[bead] === 1 || before < 0) continue
+      if (!weaveOn(work, hops, (at) => at === before)) return
+      const { edge } = work.writer
+      pick(work, bead, edge ^ 1)
+      passOn(work, before, edge)
+      passOn(work, bead, edge ^ 1)
+    }
+  }
 }
 
 /** Lays the pair (or single bead) at place `at`; gives the next place. */
 function layPair(work: PlainWork, run: RunTask, at: number, foot: (at: number) => number): number {
   const { edge } = run
   const first = beadOfRun(run, at)
-  const isPair = at + 1 < lengthOfRun(run) && startsPair(work, run, first)
+  const isPair = at + 1 < lengthOfRun(run) && foot(at + 1) >= 0 && startsPair(work, run, first)
   pick(work, first, edge)
   if (isPair) {
     pick(work, beadOfRun(run, at + 1), edge ^ 1, true)

@@ -2,6 +2,7 @@ import { LEFT, RIGHT } from '../../route/event-codes.ts'
 import { beginRow, createEventWriter, finishEvents } from '../../route/event-writer.ts'
 import { findRuns, type Runs } from '../staggered/find-runs.ts'
 import { groupRuns } from '../staggered/group-runs.ts'
+import { layPlanned } from '../staggered/lay-planned.ts'
 import { stitchWarnings } from '../staggered/stitch-warnings.ts'
 import type { RouteDraft, Stitch, StitchTask } from '../stitch.ts'
 import { choosePeyotePlan, type PeyotePlan } from './choose-peyote-plan.ts'
@@ -65,8 +66,16 @@ function layPlan(work: PeyoteWork, runs: Runs, { plan, strung }: PeyotePlan): vo
   })
   beginRow(work.writer, (runs.row[run] ?? 0) >> 1, along > 0 ? LEFT : RIGHT)
   layPeyoteStart(work, beads, along)
-  for (const { run: next, edge, along: way } of plan.order) {
-    const task = { first: runs.first[next] ?? 0, last: runs.last[next] ?? 0, edge, along: way }
-    if (!layPeyoteRun(work, task)) layPeyoteRun(work, { ...task, along: -way })
-  }
+  layPlanned(
+    runs,
+    plan.order,
+    ({ run: next, edge, along: way }) =>
+      layPeyoteRun(work, {
+        first: runs.first[next] ?? 0,
+        last: runs.last[next] ?? 0,
+        edge,
+        along: way,
+      }),
+    (other) => work.worked[runs.first[other] ?? 0] === 1,
+  )
 }

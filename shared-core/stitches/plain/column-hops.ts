@@ -6,9 +6,16 @@ import { type PlainWork, workedBeside } from './plain-work.ts'
 /** Cost of one more pass beside its length, mm. */
 const PASS_MM = 0.2
 
+/** Cost of turning round a thread between two beads, mm beside its length: a plain way is liked better. */
+const TURN_MM = 4
+
+/** Cost of turning back where nothing lies beside, mm: only when there is no other way. */
+const IN_SIGHT_MM = 60
+
 /**
  * Where a thread can travel where beads stand in columns: on through the next bead along the hole,
- * or back through the bead beside, whose hole end lies next to the one the thread leaves.
+ * back through the bead beside, whose hole end lies next to the one the thread leaves, or round the
+ * thread between the two into the same bead; back at a bare edge only as a last resort.
  */
 export function columnHops(work: PlainWork, { diameterMm, lengthMm }: PartGeometry): Hops {
   const through = (lengthMm[0] ?? 0) + PASS_MM
@@ -20,11 +27,14 @@ export function columnHops(work: PlainWork, { diameterMm, lengthMm }: PartGeomet
       ? workedBeside(work, bead, step, 0)
       : workedBeside(work, bead, 0, 2 * step)
     if (onward >= 0) visit(onward, edge, through)
+    visit(bead, edge ^ 1, through + IN_SIGHT_MM)
     for (let side = -1; side <= 1; side += 2) {
       const beside = isUpright
         ? workedBeside(work, bead, 0, 2 * side)
         : workedBeside(work, bead, side, 0)
-      if (beside >= 0) visit(beside, edge ^ 1, besideMm)
+      if (beside < 0) continue
+      visit(beside, edge ^ 1, besideMm)
+      visit(bead, edge ^ 1, besideMm + TURN_MM)
     }
   }
 }

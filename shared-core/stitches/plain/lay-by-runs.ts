@@ -2,6 +2,7 @@ import { finishEvents } from '../../route/event-writer.ts'
 import type { Hops } from '../../route/find-weave.ts'
 import { findRuns, type Runs } from '../staggered/find-runs.ts'
 import { groupRuns } from '../staggered/group-runs.ts'
+import { layPlanned } from '../staggered/lay-planned.ts'
 import type { PlannedRun, RunPlan } from '../staggered/plan-runs.ts'
 import { stitchWarnings } from '../staggered/stitch-warnings.ts'
 import type { RouteDraft, StitchTask } from '../stitch.ts'
@@ -45,10 +46,12 @@ function layPlan(
 ): void {
   const { run, along, outward } = plan.start
   layer.layStart(work, taskOf(runs, { run, along, edge: outward, byTail: false }))
-  for (const planned of plan.order) {
-    const run = taskOf(runs, planned)
-    if (!layer.layRun(work, run, hops)) layer.layRun(work, { ...run, along: -run.along }, hops)
-  }
+  layPlanned(
+    runs,
+    plan.order,
+    (planned) => layer.layRun(work, taskOf(runs, planned), hops),
+    (other) => work.worked[runs.first[other] ?? 0] === 1,
+  )
 }
 
 function taskOf(runs: Runs, { run, edge, along }: PlannedRun): RunTask {

@@ -1,11 +1,12 @@
 import { type BeadIndex, findBead } from '../../chart/bead-index.ts'
-import { STITCH, WEAVE } from '../../route/event-codes.ts'
+import { AROUND_EDGE, DOWN, STITCH, UP, WEAVE } from '../../route/event-codes.ts'
 import {
   createEventWriter,
   type EventWriter,
   pass,
   pickUp,
   pickUpAlso,
+  turn,
 } from '../../route/event-writer.ts'
 import { createWeaver, findWeave, type Hops, type Weaver } from '../../route/find-weave.ts'
 
@@ -62,6 +63,20 @@ export function weaveOn(
   work.weaver ??= createWeaver(work.index.count)
   const way = findWeave(work.weaver, { bead: writer.bead, edge: writer.edge }, hops, isTarget)
   if (way === undefined) return false
-  for (const { bead, edge } of way) passOn(work, bead, edge, WEAVE)
+  for (const { bead, edge } of way) {
+    if (bead === writer.bead) turnBack(work)
+    passOn(work, bead, edge, WEAVE)
+  }
   return true
+}
+
+/** Turns back into the bead just left: round the thread beside it, or in sight where there is none. */
+function turnBack(work: PlainWork): void {
+  const { bead, edge } = work.writer
+  const isUpright = edge === UP || edge === DOWN
+  const isHeld = [-1, 1].some((side) =>
+    isUpright ? workedBeside(work, bead, 0, 2 * side) >= 0 : workedBeside(work, bead, side, 0) >= 0,
+  )
+  if (!isHeld) work.shownAt.push(bead)
+  turn(work.writer, AROUND_EDGE, bead)
 }
