@@ -1,5 +1,5 @@
 import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs'
-import { basename } from 'node:path'
+import { basename, dirname } from 'node:path'
 import type { Refusal } from '../../../shared-core/refusal.ts'
 
 /** Written into the header of every file of ours: "Tlly". */
@@ -25,6 +25,7 @@ export type FileCheck =
  * log beside it; the driver looks again once the file is open.
  */
 export function checkFile(file: string, latestVersion: number): FileCheck {
+  if (!existsSync(dirname(file))) return { kind: 'refused', refusal: noFolder(file) }
   if (!existsSync(file)) return { kind: 'new' }
   if (!statSync(file).isFile()) return { kind: 'refused', refusal: notAFile(file) }
   const header = readHeader(file)
@@ -50,6 +51,14 @@ function readHeader(file: string): Buffer {
 }
 
 const UNTOUCHED = 'The file was left exactly as it is.'
+
+function noFolder(file: string): Refusal {
+  return {
+    code: 'file-not-reached',
+    message: `The folder ${dirname(file)} is not there.`,
+    next: 'Check that the folder exists and its drive is connected, then try again.',
+  }
+}
 
 function notAFile(file: string): Refusal {
   return {
