@@ -81,7 +81,7 @@ module.exports = {
     },
   ],
   options: {
-    parser: 'swc',
+    tsConfig: { fileName: 'tsconfig.json' },
     tsPreCompilationDeps: true,
     doNotFollow: { path: 'node_modules' },
     enhancedResolveOptions: {

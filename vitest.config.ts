@@ -6,6 +6,8 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/e2e/**'],
     pool: 'forks',
+    // For a loaded machine; a single test takes far less.
+    testTimeout: 30_000,
     coverage: {
       provider: 'v8',
       reportsDirectory: 'coverage',

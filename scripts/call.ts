@@ -3,7 +3,6 @@ import { parseArgs } from 'node:util'
 
 import { z } from 'zod'
 
-import { openService } from '../electron/service/open-service.ts'
 import { calls } from '../shared-core/contract/calls.ts'
 
 // One call of the contract without a window:
@@ -54,7 +53,7 @@ function readCommand(args: readonly string[]): Command {
   if (name === undefined) return { kind: 'wrong', why: 'Name a call.' }
   if (extra !== undefined)
     return { kind: 'wrong', why: `One call at a time: ${extra} is too much.` }
-  if (!needsFile(name)) return { kind: 'call', name, file: values.db ?? ':memory:' }
+  if (!needsFile(name)) return { kind: 'call', name, file: '' }
   if (values.db === undefined) return { kind: 'wrong', why: `${name} needs --db FILE.` }
   return { kind: 'call', name, file: values.db }
 }
@@ -82,6 +81,8 @@ async function callOnce({ name, file }: Extract<Command, { kind: 'call' }>): Pro
     print({ error: input.error })
     return refused
   }
+  // Loaded only when there is something to ask.
+  const { openService } = await import('../electron/service/open-service.ts')
   const service = await openService(file)
   try {
     const answer = await service.answer(name, input.value)

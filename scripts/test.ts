@@ -25,7 +25,7 @@ ends.push(await timed('package', async () => makeTwinForTests(await packageStudi
 heading('end-to-end tests in the packaged app')
 ends.push(await runAppTests('packaged'))
 
-const failures = ends.filter(({ failed }) => failed > 0)
+const failures = ends.filter(({ output }) => output !== '')
 for (const { name, output } of failures)
   process.stdout.write(`\n--- ${name}\n${output.trimEnd()}\n`)
 heading('summary')

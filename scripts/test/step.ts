@@ -4,7 +4,7 @@ export type StepEnd = Readonly<{
   seconds: number
   passed: number
   failed: number
-  /** What to read when something failed; empty otherwise. */
+  /** What to read when something failed; empty otherwise, and when it has been shown already. */
   output: string
 }>
 

@@ -6,7 +6,7 @@ import { expect, test } from '@playwright/test'
 
 import { electronEnv } from '../../scripts/runtime.ts'
 import type { Bridge, ServiceState } from '../../shared-core/contract/bridge.ts'
-import { openStudio, whatToStart } from './studio.ts'
+import { openStudio, type Studio, whatToStart } from './studio.ts'
 
 type Page = Window & Readonly<{ tallystrand: Bridge }>
 
@@ -47,14 +47,17 @@ test('the window opens where it stood when it was closed', async () => {
   await first.app.evaluate(({ BrowserWindow }, wanted) => {
     BrowserWindow.getAllWindows()[0]?.setBounds(wanted)
   }, bounds)
+  // The display answers in its own time.
+  await expect.poll(() => boundsOf(first)).toEqual(bounds)
   await first.close()
   const second = await openStudio({ userDataDir })
-  const found = await second.app.evaluate(({ BrowserWindow }) =>
-    BrowserWindow.getAllWindows()[0]?.getNormalBounds(),
-  )
-  expect(found).toEqual(bounds)
+  await expect.poll(() => boundsOf(second)).toEqual(bounds)
   await second.close()
 })
+
+function boundsOf({ app }: Studio) {
+  return app.evaluate(({ BrowserWindow }) => BrowserWindow.getAllWindows()[0]?.getNormalBounds())
+}
 
 for (const [what, stored] of [
   ['a place on no screen', { x: 9_000, y: 9_000, width: 1_000, height: 700 }],
@@ -67,10 +70,7 @@ for (const [what, stored] of [
       JSON.stringify({ bounds: stored, maximised: false, theme: 'dark' }),
     )
     const studio = await openStudio({ userDataDir })
-    const found = await studio.app.evaluate(({ BrowserWindow }) =>
-      BrowserWindow.getAllWindows()[0]?.getNormalBounds(),
-    )
-    expect(found).toMatchObject({ width: 1280, height: 820 })
+    expect(await boundsOf(studio)).toMatchObject({ width: 1280, height: 820 })
     await studio.close()
   })
 }
