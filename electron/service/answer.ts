@@ -64,10 +64,12 @@ function run(desk: Desk, name: CallName, input: ParsedInput<CallName>): unknown 
   if (isPure(name)) return (pureHandlers[name] as PureHandler<PureName>)(input as never)
   if (!desk.store.ok) throw new Refused(desk.store.error)
   const { db } = desk.store.value
-  return db.transaction().execute(async (trx) => {
-    const view: View = { trx, memory: desk.memory }
-    return runInStore(desk, view, name, input)
-  })
+  const isQuery = Object.hasOwn(queryHandlers, name)
+  // An act decides on what it reads, so nobody may write in between; a query only needs one view.
+  return db
+    .transaction()
+    .setIsolationLevel(isQuery ? 'repeatable read' : 'serializable')
+    .execute((trx) => runInStore(desk, { trx, memory: desk.memory }, name, input))
 }
 
 // The tables pair each name with its handler; the compiler cannot follow a name that is a variable.

@@ -1,5 +1,15 @@
 import BetterSqlite, { type Database as Connection, type Statement } from 'better-sqlite3'
-import { type Dialect, Kysely, SqliteDialect } from 'kysely'
+import {
+  CompiledQuery,
+  type DatabaseConnection,
+  type Dialect,
+  Kysely,
+  type Driver as KyselyDriver,
+  SqliteDialect,
+  type SqliteDialectConfig,
+  SqliteDriver,
+  type TransactionSettings,
+} from 'kysely'
 import type { Database } from './database.ts'
 
 // The one module that knows which database stands behind kysely, and how to set it up.
@@ -56,7 +66,7 @@ function dialectOn(connection: Connection): Dialect {
     kept.set(sql, statement)
     return statement
   }
-  return new SqliteDialect({
+  return new LockingDialect({
     database: {
       prepare,
       close: () => {
@@ -65,6 +75,35 @@ function dialectOn(connection: Connection): Dialect {
       },
     },
   })
+}
+
+/**
+ * Takes the write lock at the beginning of a serializable transaction.
+ *
+ * A transaction that reads first and writes later fails at once, without waiting, when another
+ * process has written in between.
+ */
+class LockingDriver extends SqliteDriver {
+  override async beginTransaction(
+    connection: DatabaseConnection,
+    settings?: TransactionSettings,
+  ): Promise<void> {
+    const mode = settings?.isolationLevel === 'serializable' ? 'begin immediate' : 'begin'
+    await connection.executeQuery(CompiledQuery.raw(mode))
+  }
+}
+
+class LockingDialect extends SqliteDialect {
+  readonly #config: SqliteDialectConfig
+
+  constructor(config: SqliteDialectConfig) {
+    super(config)
+    this.#config = config
+  }
+
+  override createDriver(): KyselyDriver {
+    return new LockingDriver(this.#config)
+  }
 }
 
 /**

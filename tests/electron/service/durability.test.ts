@@ -30,6 +30,20 @@ async function killAfter(file: string, acknowledged: number): Promise<string[]> 
   return seen
 }
 
+describe('two studios on one file', () => {
+  it('wait for each other and lose nothing', { timeout: 60_000 }, async () => {
+    const file = join(folder, 'workshop.tally')
+    await killAfter(file, 1)
+    const kept = await Promise.all([killAfter(file, 25), killAfter(file, 25)])
+    const db = new BetterSqlite(file)
+    const lots = db.prepare('select id from lot').pluck().all() as string[]
+    expect(kept.flat().filter((id) => !lots.includes(id))).toEqual([])
+    const steps = db.prepare('select count(*), max(seq) from action').raw().get() as number[]
+    expect(steps[0]).toBe(steps[1])
+    db.close()
+  })
+})
+
 describe('a studio killed in the middle of its work', () => {
   it('has kept every act it acknowledged, whole, time after time', {
     timeout: 60_000,
