@@ -21,6 +21,8 @@ export type BrickWork = {
   readonly shownAt: number[]
   /** Hanging of a row from a single bead, by that bead. */
   readonly necks: number[]
+  /** Beads that meet work on their growing side which no bridge joins them to. */
+  readonly openSeams: number[]
   weaver: Weaver | undefined
 }
 

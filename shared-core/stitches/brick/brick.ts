@@ -23,7 +23,7 @@ export const brick: Stitch = { kind: 'brick', layRoute: layBrick }
  */
 function layBrick(task: StitchTask): RouteDraft {
   const runs = findRuns(task.index)
-  const [main = [], ...floating] = groupRuns(runs)
+  const [main = [], ...floating] = groupRuns(runs, task.settings.startSide)
   const work = beginWork(task, 1)
   if (main.length === 0)
     return { events: finishEvents(work.writer), warnings: [], hops: brickHops(work) }
@@ -48,6 +48,7 @@ function beginWork({ index, geometry }: StitchTask, along: number): BrickWork {
     bridges: new Uint8Array(index.count),
     shownAt: [],
     necks: [],
+    openSeams: [],
     weaver: undefined,
   }
 }

@@ -1,7 +1,15 @@
 import { LEFT, LOCK, RIGHT } from '../../route/event-codes.ts'
 import { beginRow, hook, pickUp } from '../../route/event-writer.ts'
 import { weaveTo } from './brick-weave.ts'
-import { type BrickWork, passBead, pickOne, pickTwo, rowStep, workedBead } from './brick-work.ts'
+import {
+  type BrickWork,
+  isBridged,
+  passBead,
+  pickOne,
+  pickTwo,
+  rowStep,
+  workedBead,
+} from './brick-work.ts'
 import { findHook, findTouched } from './find-hook.ts'
 import { ladderOn } from './lay-brick-start.ts'
 
@@ -58,6 +66,7 @@ function layFirst(work: BrickWork, task: RunTask, beadAt: BeadAt, start: number)
   pickTwo(work, bead, second, edge)
   hook(work.writer, bridge.a, bridge.b, edge)
   passBead(work, second, edge)
+  closeSeam(work, second, edge)
   if (start > 0) {
     passBead(work, bead, edge ^ 1, LOCK)
     return addBefore(work, edge, beadAt, start, second) ? start + 2 : -1
@@ -101,6 +110,20 @@ function hangOne(work: BrickWork, bead: number, edge: number, along: number): vo
   pickOne(work, bead, edge ^ 1)
   if (bridge !== undefined) hook(work.writer, bridge.a, bridge.b, edge)
   passBead(work, bead, edge)
+  closeSeam(work, bead, edge)
+}
+
+/** Where the row grows into work that is there already, the bridge that faces it is taken up on the way. */
+function closeSeam(work: BrickWork, bead: number, edge: number): void {
+  const beyond = rowStep(edge)
+  const left = workedBead(work, bead, beyond, -1)
+  const right = workedBead(work, bead, beyond, 1)
+  if (left < 0 && right < 0) return
+  if (left >= 0 && right >= 0 && isBridged(work, left, edge ^ 1)) {
+    hook(work.writer, left, right, edge ^ 1)
+  } else {
+    work.openSeams.push(bead)
+  }
 }
 
 function layNext(work: BrickWork, bead: number, edge: number, along: number): void {

@@ -7,8 +7,11 @@ export type LadderColumns = Readonly<{
   warnings: readonly RouteWarning[]
 }>
 
-/** Groups a chart's beads into columns side by side; of several groups apart the one with most beads is kept. */
-export function ladderColumns(index: BeadIndex): LadderColumns {
+/** Groups a chart's beads into columns side by side; of several groups apart the one with most beads is kept, of equal ones that at the start side. */
+export function ladderColumns(
+  index: BeadIndex,
+  startSide: 'left' | 'right' = 'left',
+): LadderColumns {
   const byAt = new Map<number, number[]>()
   for (let bead = 0; bead < index.count; bead += 1) {
     const at = index.atOf[bead] ?? 0
@@ -17,6 +20,7 @@ export function ladderColumns(index: BeadIndex): LadderColumns {
     else stack.push(bead)
   }
   const groups = groupSideBySide(byAt)
+  if (startSide === 'right') groups.reverse()
   const [columns = [], ...apart] = groups.sort((a, b) => beadsIn(b) - beadsIn(a))
   const lost = apart.flat(2)
   return { columns, warnings: lost.length === 0 ? [] : [floating(lost)] }

@@ -15,7 +15,7 @@ export const ladder: Stitch = { kind: 'ladder', layRoute: layLadder }
 function layLadder(task: StitchTask): RouteDraft {
   const { index, geometry, settings } = task
   const work = beginPlainWork(index, 3)
-  const { columns, warnings } = ladderColumns(index)
+  const { columns, warnings } = ladderColumns(index, settings.startSide)
   const fromRight = settings.startSide === 'right'
   const stacks = fromRight ? [...columns].reverse() : columns
   beginRow(work.writer, 0, fromRight ? RIGHT : LEFT)
@@ -32,7 +32,11 @@ function layLadder(task: StitchTask): RouteDraft {
       passStack(work, stacks[at] ?? [], directionOf(at), REINFORCE)
     }
   }
-  return { events: finishEvents(work.writer), warnings, hops: columnHops(work, geometry) }
+  return {
+    events: finishEvents(work.writer),
+    warnings,
+    hops: columnHops(work, geometry, settings.startSide),
+  }
 }
 
 /** The way a stack is passed, out and back in zigzag alike. */

@@ -30,7 +30,11 @@ function layLoom({ index, geometry, settings }: StitchTask): RouteDraft {
   const isFromLast = settings.startRow !== undefined && settings.startRow > 0
   const along = settings.startSide === 'right' ? -1 : 1
   for (let at = 0; at < rows; at += 1) layRow(work, isFromLast ? rows - 1 - at : at, along)
-  return { events: finishEvents(writer), warnings: [], hops: columnHops(work, geometry) }
+  return {
+    events: finishEvents(writer),
+    warnings: [],
+    hops: columnHops(work, geometry, settings.startSide),
+  }
 }
 
 function layRow(work: PlainWork, row: number, along: number): void {

@@ -19,7 +19,7 @@ export const peyote: Stitch = { kind: 'peyote', layRoute: layPeyote }
 function layPeyote(task: StitchTask): RouteDraft {
   const rows = halfRows(task.index)
   const runs = findRuns(rows.lattice)
-  const [main = [], ...floating] = groupRuns(runs)
+  const [main = [], ...floating] = groupRuns(runs, task.settings.startSide)
   const idle = beginWork(task, rows, 1)
   if (main.length === 0) {
     return { events: finishEvents(idle.writer), warnings: [], hops: peyoteHops(idle) }

@@ -17,7 +17,12 @@ const IN_SIGHT_MM = 60
  * back through the bead beside, whose hole end lies next to the one the thread leaves, or round the
  * thread between the two into the same bead; back at a bare edge only as a last resort.
  */
-export function columnHops(work: PlainWork, { diameterMm, lengthMm }: PartGeometry): Hops {
+export function columnHops(
+  work: PlainWork,
+  { diameterMm, lengthMm }: PartGeometry,
+  startSide: 'left' | 'right' = 'left',
+): Hops {
+  const along = startSide === 'left' ? 1 : -1
   const through = (lengthMm[0] ?? 0) + PASS_MM
   const besideMm = (diameterMm[0] ?? 0) + through
   return (bead, edge, visit) => {
@@ -30,7 +35,7 @@ export function columnHops(work: PlainWork, { diameterMm, lengthMm }: PartGeomet
     visit(bead, edge ^ 1, through + IN_SIGHT_MM)
     for (let side = -1; side <= 1; side += 2) {
       const beside = isUpright
-        ? workedBeside(work, bead, 0, 2 * side)
+        ? workedBeside(work, bead, 0, 2 * along * side)
         : workedBeside(work, bead, side, 0)
       if (beside < 0) continue
       visit(beside, edge ^ 1, besideMm)

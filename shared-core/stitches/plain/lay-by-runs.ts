@@ -25,9 +25,9 @@ export type RunTask = Readonly<{ first: number; last: number; edge: number; alon
 export function layByRuns(task: StitchTask, layer: RunLayer): RouteDraft {
   const { index, geometry, settings } = task
   const runs = findRuns(index, 0)
-  const [main = [], ...floating] = groupRuns(runs)
+  const [main = [], ...floating] = groupRuns(runs, settings.startSide)
   const work = beginPlainWork(index, layer.eventsPerBead)
-  const hops = columnHops(work, geometry)
+  const hops = columnHops(work, geometry, settings.startSide)
   if (main.length === 0) return { events: finishEvents(work.writer), warnings: [], hops }
   const plan = chooseRowPlan(index, runs, main, settings)
   layPlan(work, runs, plan, { layer, hops })

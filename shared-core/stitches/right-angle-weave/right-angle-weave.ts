@@ -26,7 +26,7 @@ export const rightAngleWeave: Stitch = { kind: 'right-angle-weave', layRoute: la
  */
 function layWeave({ index, geometry, settings }: StitchTask): RouteDraft {
   const work = beginPlainWork(index, 3)
-  const hops = cornerHops(work, geometry)
+  const hops = cornerHops(work, geometry, settings.startSide)
   const units = findUnits(index)
   const done = new Uint8Array(units.count)
   const order = unitOrder(units, settings.startSide === 'right', (settings.startRow ?? 0) > 0)
@@ -179,15 +179,19 @@ function goRound(work: PlainWork, units: WeaveUnits, unit: number): void {
 }
 
 /** Where a thread can travel: at each corner on into the two beads that stand square to the one it leaves. */
-function cornerHops(work: PlainWork, { lengthMm, diameterMm }: PartGeometry): Hops {
+function cornerHops(
+  work: PlainWork,
+  { lengthMm, diameterMm }: PartGeometry,
+  startSide: 'left' | 'right' = 'left',
+): Hops {
   const costMm = (lengthMm[0] ?? 0) + (diameterMm[0] ?? 0) * Math.SQRT1_2
+  const sides = startSide === 'left' ? [-1, 1] : [1, -1]
   return (bead, edge, visit) => {
     if (edge === UP || edge === DOWN) {
-      const rows = edge === UP ? -1 : 1
-      const left = workedBeside(work, bead, rows, -1)
-      const right = workedBeside(work, bead, rows, 1)
-      if (left >= 0) visit(left, LEFT, costMm)
-      if (right >= 0) visit(right, RIGHT, costMm)
+      for (const side of sides) {
+        const next = workedBeside(work, bead, edge === UP ? -1 : 1, side)
+        if (next >= 0) visit(next, side < 0 ? LEFT : RIGHT, costMm)
+      }
       return
     }
     const halves = edge === LEFT ? -1 : 1

@@ -13,6 +13,8 @@ export type StitchedWork = Readonly<{
   shownAt: readonly number[]
   /** Single beads a row hangs from. */
   necks: readonly number[]
+  /** Beads that meet other work which nothing joins them to. */
+  openSeams?: readonly number[]
 }>
 
 type Laid = Readonly<{
@@ -36,6 +38,7 @@ export function stitchWarnings(work: StitchedWork, laid: Laid): readonly RouteWa
     ...startRowRefused(laid),
     ...shownThread(work),
     ...necks(work),
+    ...openSeams(work),
   ]
   if (beadOf === undefined) return warnings
   return warnings.map((warning) => ({ ...warning, beads: warning.beads.map(beadOf) }))
@@ -130,6 +133,19 @@ function necks({ necks: beads }: StitchedWork): readonly RouteWarning[] {
       severity: 'warning',
       message: 'A row hangs from a single bead: its hole takes four passes and the place is weak.',
       next: 'Make the narrow place two beads wide where the piece will be pulled.',
+      beads: beads.slice(0, MAX_NAMED),
+    },
+  ]
+}
+
+function openSeams({ openSeams: beads = [] }: StitchedWork): readonly RouteWarning[] {
+  if (beads.length === 0) return []
+  return [
+    {
+      code: 'open-seam',
+      severity: 'warning',
+      message: 'Here two parts of the work meet edge to edge, and no stitch joins them.',
+      next: 'Start from another row, or sew the two edges together when all is done.',
       beads: beads.slice(0, MAX_NAMED),
     },
   ]

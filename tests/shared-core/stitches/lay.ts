@@ -1,5 +1,5 @@
-import { beadForms } from '../../../shared-core/beads/forms.ts'
 import type { BeadForm } from '../../../shared-core/beads/bead-form.ts'
+import { beadForms } from '../../../shared-core/beads/forms.ts'
 import { indexBeads } from '../../../shared-core/chart/bead-index.ts'
 import type { Chart } from '../../../shared-core/chart/chart.ts'
 import type { RouteSettings } from '../../../shared-core/design/design.ts'
@@ -38,6 +38,7 @@ export function lay(chart: Chart, settings: RouteSettings = {}) {
     draft,
     events,
     warnings: draft.warnings,
+    throughMm,
     threadMm: throughMm + runMm + bendMm,
     replay: replayRoute(events, ground),
     ground,

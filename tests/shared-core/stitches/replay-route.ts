@@ -11,7 +11,11 @@ export type ReplayGround = Readonly<{
 }>
 
 /** What a replay found: faults in plain words, passes per bead, and how often each bead was picked up. */
-export type Replay = Readonly<{ faults: readonly string[]; passes: readonly number[]; picked: readonly number[] }>
+export type Replay = Readonly<{
+  faults: readonly string[]
+  passes: readonly number[]
+  picked: readonly number[]
+}>
 
 const OPPOSITE = { up: 'down', down: 'up', left: 'right', right: 'left' } as const
 
