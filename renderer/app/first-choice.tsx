@@ -22,6 +22,7 @@ export function FirstChoice() {
 
   async function begin(beginWith: Beginning): Promise<void> {
     setChosen(beginWith)
+    if (beginWith === 'empty' && name.trim() === '') return
     const ownName = name.trim() || (beginWith === 'sample' ? 'Saltmarsh Beadworks' : '')
     await act({
       with: beginWith,
@@ -49,6 +50,11 @@ export function FirstChoice() {
           value={name}
           onChange={setName}
           maxLength={120}
+          error={
+            chosen === 'empty' && name.trim() === ''
+              ? 'There is no name yet. Any name will do; it can be changed later.'
+              : undefined
+          }
         />
         <div className="first-pair">
           <Picker
@@ -73,7 +79,7 @@ export function FirstChoice() {
           <Button
             kind="primary"
             busy={isBusy && chosen === 'empty'}
-            disabled={name.trim() === '' || currency === null}
+            disabled={currency === null}
             onClick={() => void begin('empty')}
           >
             Begin with empty drawers

@@ -21,6 +21,8 @@ export type BeadScene = Readonly<{
   /** The same by slot, where slots take forms of different sizes. */
   boxOfSlot?: readonly SizeMm[] | undefined
   axis: HoleAxis
+  /** What a thread keeps open between beads along the hole, mm; closed where beads are only colour. */
+  gapMm?: number | undefined
   /** 1 for beads that lie the other way than `axis`: right-angle weave. */
   turnedOf?: Uint8Array | undefined
   /** Lean in radians clockwise: herringbone. */

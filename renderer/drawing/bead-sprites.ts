@@ -1,4 +1,5 @@
 import type { BeadLook, HoleAxis } from './bead-look.ts'
+import { beadOutline } from './bead-outline.ts'
 import { paintBead } from './paint-bead.ts'
 
 /** A bead painted once, to be stamped many times. `pad` is the room round it that its shadow needs. */
@@ -44,14 +45,14 @@ function paintSprite(look: BeadLook, { width, height, axis }: SpriteSize, lean: 
     brush.rotate(lean)
     brush.translate(-image.width / 2, -image.height / 2)
   }
-  castShadow(brush, box, short)
+  castShadow(brush, beadOutline(look.family, box, axis), short)
   paintBead(brush, look, box, axis)
   return { image, pad }
 }
 
 function castShadow(
   brush: OffscreenCanvasRenderingContext2D,
-  box: Readonly<{ x: number; y: number; width: number; height: number }>,
+  outline: Path2D,
   short: number,
 ): void {
   brush.save()
@@ -60,15 +61,6 @@ function castShadow(
   brush.shadowOffsetX = short * 0.045
   brush.shadowOffsetY = short * 0.055
   brush.fillStyle = 'rgb(20 30 34)'
-  brush.beginPath()
-  const trim = short * 0.05
-  brush.roundRect(
-    box.x + trim,
-    box.y + trim,
-    box.width - 2 * trim,
-    box.height - 2 * trim,
-    short * 0.2,
-  )
-  brush.fill()
+  brush.fill(outline)
   brush.restore()
 }

@@ -36,6 +36,7 @@ export function chartScene({ chart, form, palette, threadMm = 0 }: ChartSceneInp
     beadWidthMm: box.widthMm,
     beadHeightMm: box.heightMm,
     axis,
+    gapMm: threadMm,
     turnedOf: chart.stitch === 'right-angle-weave' ? turned(index) : undefined,
     leanOf: chart.stitch === 'herringbone' ? lean(index, layout.pitch) : undefined,
     nextOf: chart.stitch === 'right-angle-weave' ? undefined : neighbours(index, axis),

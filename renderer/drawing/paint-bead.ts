@@ -22,8 +22,8 @@ export function paintBead(brush: Brush, look: BeadLook, box: Box, axis: HoleAxis
   if (isNear) {
     if (light.core > 0) paintCore(brush, light, look, { box, axis })
     if (light.glow > 0) paintGlow(brush, light, look, box)
-    paintHoles(brush, look, box, axis)
     if (light.streak > 0) paintStreak(brush, light, look, { box, axis })
+    paintHoles(brush, look, box, axis)
   }
   brush.restore()
   brush.lineWidth = Math.max(0.6, Math.min(box.width, box.height) * 0.025)
@@ -35,7 +35,7 @@ function bodyGradient(brush: Brush, look: BeadLook, box: Box, axis: HoleAxis): C
   const { x, y, width, height } = box
   const isRound = look.family === 'drop' || look.family === 'rocaille'
   // Round beads are lit aslant; long ones straight across, as a tube is.
-  const lean = isRound ? 0.55 : 0.08
+  const lean = isRound ? 0.55 : 0
   const gradient =
     axis === 'vertical'
       ? brush.createLinearGradient(

@@ -30,9 +30,11 @@ export function paintFar(
 ): void {
   const height = pixels.length / width
   const { xMm, yMm, slotOf, turnedOf } = scene
-  const halfWide = (scene.beadWidthMm * scale) / 2
-  const halfTall = (scene.beadHeightMm * scale) / 2
-  const hasSeam = 2 * Math.min(halfWide, halfTall) >= SEAM_FROM_PX
+  const hasSeam = Math.min(scene.beadWidthMm, scene.beadHeightMm) * scale >= SEAM_FROM_PX
+  const gap = scene.gapMm ?? 0
+  const isUpright = scene.axis === 'vertical'
+  const halfWide = ((scene.beadWidthMm + (isUpright ? 0 : gap)) * scale) / 2
+  const halfTall = ((scene.beadHeightMm + (isUpright ? gap : 0)) * scale) / 2
   grid.forEachIn(box, (bead) => {
     const isTurned = turnedOf?.[bead] === 1
     const halfX = isTurned ? halfTall : halfWide

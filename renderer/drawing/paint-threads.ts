@@ -4,12 +4,12 @@ import type { BeadScene } from './bead-scene.ts'
 import type { Region } from './paint-region.ts'
 
 /** Natural thread, seen the same by day and by lamplight. */
-const THREAD = 'rgb(206 201 186)'
-const THREAD_EDGE = 'rgb(96 92 80)'
+const THREAD = 'rgb(222 217 202)'
+const THREAD_EDGE = 'rgb(124 119 104)'
 /** Thickness on the picture, mm: a braid of middle size. */
 const THREAD_MM = 0.16
 /** How far a bridge stands out from the bead's end, mm. */
-const BRIDGE_MM = 0.2
+const BRIDGE_MM = 0.22
 
 /** Paints what shows of the thread: bridges at the outer edges, and the warps of a loom. */
 export function paintThreads(brush: Brush, scene: BeadScene, grid: BeadGrid, region: Region): void {
@@ -19,7 +19,7 @@ export function paintThreads(brush: Brush, scene: BeadScene, grid: BeadGrid, reg
   brush.lineCap = 'round'
   brush.lineJoin = 'round'
   brush.strokeStyle = THREAD_EDGE
-  brush.lineWidth = (THREAD_MM + 0.05) * region.scale
+  brush.lineWidth = (THREAD_MM + 0.04) * region.scale
   brush.stroke(path)
   brush.strokeStyle = THREAD
   brush.lineWidth = THREAD_MM * region.scale
@@ -52,7 +52,7 @@ function addBridges(
     const [ax, ay] = [scene.xMm[bead] ?? 0, scene.yMm[bead] ?? 0]
     const [bx, by] = [scene.xMm[next] ?? 0, scene.yMm[next] ?? 0]
     for (const side of [-1, 1]) {
-      const out = side * (half + BRIDGE_MM * 1.6)
+      const out = side * (half + BRIDGE_MM)
       const end = side * (half - 0.05)
       if (isUpright) {
         path.moveTo(px(ax), py(ay + end))

@@ -91,8 +91,10 @@ export class PicturePainter {
     const work = this.#tiles.work
     if (brush === null || work === undefined) return
     const { width, height } = this.#over
+    // Out of the way while empty: a second canvas costs as much to show as the first.
+    this.#over.hidden = this.#layers.length === 0
+    if (this.#over.hidden) return
     brush.clearRect(0, 0, width, height)
-    if (this.#layers.length === 0) return
     this.#colours ??= readOverlayColours(this.#over.parentElement ?? document.body)
     const seen = {
       left: view.xMm,

@@ -59,7 +59,7 @@ export class TileStore {
     const seen = seenBox(view, canvas, this.#work.scene)
     const isWhole = this.#paintMissing(this.#work, seen, how)
     brush.imageSmoothingEnabled = true
-    brush.imageSmoothingQuality = 'high'
+    brush.imageSmoothingQuality = how.isMoving ? 'low' : 'high'
     if (!isWhole) stamp(brush, this.#under, view, seen)
     stamp(brush, this.#layer, view, seen)
     this.#forget()

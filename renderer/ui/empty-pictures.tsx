@@ -61,8 +61,9 @@ const pictures: Readonly<Record<EmptyPictureName, ReactNode>> = {
   ),
   needle: (
     <>
-      <path d="M22 84 150 26M150 26c8-5 12-7 16-6s0 6-8 9ZM30 80C16 60 54 40 84 62s52 34 86 22" />
-      {bead(128, 83)}
+      <path d="M24 88 158 25l17-6-14 11ZM157 28l8-4" />
+      <path d="M161 26c22 4 24 22 2 28s-58 2-66 22 22 24 40 10" />
+      {bead(98, 72)}
     </>
   ),
   scale: (
