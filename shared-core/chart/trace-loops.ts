@@ -8,128 +8,48 @@ import type { Stripes } from './stripes.ts'
  * is made only where the line turns; where two covered parts touch at a corner the lines keep apart.
  */
 export function traceLoops(stripes: Stripes): readonly Int32Array[] {
-  const corners = new Corners()
-  let above: Stripe = { edges: [], length: 0, ends: [] }
-  let below: Stripe = { edges: [], length: 0, ends: [] }
-  for (let level = 0; level <= stripes.count; level += 1) {
-    below.length = level < stripes.count ? stripes.read(level, below.edges) : 0
-    if (sameIntervals(above, below)) {
-      below.ends = above.ends.slice(0, above.length)
-    } else {
-      sweepLevel(corners, above, below, level)
-    }
-    const spent = above
-    above = below
-    below = spent
-  }
-  return corners.loops()
+  const sweep = new Sweep()
+  for (let level = 0; level <= stripes.count; level += 1) sweep.crossLevel(stripes, level)
+  return sweep.loops()
 }
 
 /** A stripe's interval edges and, beside each, the corner its upright line starts from or runs to. */
-type Stripe = { edges: number[]; length: number; ends: number[] }
+type Stripe = { readonly edges: number[]; readonly ends: number[]; length: number }
 
-function sameIntervals(a: Stripe, b: Stripe): boolean {
-  if (a.length !== b.length) return false
-  for (let i = 0; i < a.length; i += 1) if (a.edges[i] !== b.edges[i]) return false
-  return true
-}
-
-function sweepLevel(corners: Corners, above: Stripe, below: Stripe, level: number): void {
-  let [i, j, pending] = [0, 0, -1]
-  while (i < above.length || j < below.length) {
-    const upper = i < above.length ? (above.edges[i] ?? Infinity) : Infinity
-    const lower = j < below.length ? (below.edges[j] ?? Infinity) : Infinity
-    const x = Math.min(upper, lower)
-    const state = {
-      isCoveredAbove: i % 2 === 1,
-      isCoveredBelow: j % 2 === 1,
-      crossesAbove: upper === x,
-      crossesBelow: lower === x,
-    }
-    const meeting = { corners, state, x, level, pending, end: above.ends[i] ?? -1 }
-    const met = meet(meeting)
-    pending = met.pending
-    if (state.crossesBelow) below.ends[j] = met.end
-    if (state.crossesAbove) i += 1
-    if (state.crossesBelow) j += 1
-  }
-}
-
-type Meeting = Readonly<{
-  corners: Corners
-  state: Readonly<{
-    isCoveredAbove: boolean
-    isCoveredBelow: boolean
-    crossesAbove: boolean
-    crossesBelow: boolean
-  }>
-  x: number
-  level: number
+/** The sweep's state: the stripes on both sides of a level, and the corners met so far with the one each leads to. */
+class Sweep {
+  #above: Stripe = { edges: [], ends: [], length: 0 }
+  #below: Stripe = { edges: [], ends: [], length: 0 }
   /** The corner the level line from the left comes from or runs to, -1 where there is none. */
-  pending: number
-  /** The corner of the upright line above. */
-  end: number
-}>
-
-function meet(meeting: Meeting): Readonly<{ pending: number; end: number }> {
-  const { corners, state, x, level, pending, end } = meeting
-  const { isCoveredAbove, isCoveredBelow, crossesAbove, crossesBelow } = state
-  if (crossesAbove && crossesBelow) {
-    // An upright line that goes straight on needs no corner.
-    if (isCoveredAbove === isCoveredBelow) return { pending, end }
-    return meetAtCorner(meeting)
-  }
-  const corner = corners.add(x, level)
-  if (pending >= 0) joinLevel(corners, { isCoveredAbove, left: pending, right: corner })
-  if (crossesAbove) joinUpright(corners, { isRightEdge: isCoveredAbove, top: end, bottom: corner })
-  return { pending: pending >= 0 ? -1 : corner, end: corner }
-}
-
-/** Two covered parts touch at one corner: each gets a corner of its own. */
-function meetAtCorner({ corners, state, x, level, pending, end }: Meeting) {
-  const first = corners.add(x, level)
-  const second = corners.add(x, level)
-  joinLevel(corners, { isCoveredAbove: state.isCoveredAbove, left: pending, right: first })
-  if (state.isCoveredAbove) {
-    joinUpright(corners, { isRightEdge: true, top: end, bottom: first })
-    return { pending: second, end: second }
-  }
-  joinUpright(corners, { isRightEdge: false, top: end, bottom: second })
-  return { pending: second, end: first }
-}
-
-/** A part above ends here, its lower edge running left; or a part below begins, its upper edge running right. */
-function joinLevel(
-  corners: Corners,
-  edge: Readonly<{ isCoveredAbove: boolean; left: number; right: number }>,
-): void {
-  if (edge.isCoveredAbove) corners.join(edge.right, edge.left)
-  else corners.join(edge.left, edge.right)
-}
-
-/** Right edges run down, left edges up. */
-function joinUpright(
-  corners: Corners,
-  edge: Readonly<{ isRightEdge: boolean; top: number; bottom: number }>,
-): void {
-  if (edge.isRightEdge) corners.join(edge.top, edge.bottom)
-  else corners.join(edge.bottom, edge.top)
-}
-
-/** Corners in the order they are met, each knowing the one the line runs to next. */
-class Corners {
+  #pending = -1
+  #level = 0
   readonly #xs: number[] = []
   readonly #levels: number[] = []
   readonly #next: number[] = []
 
-  add(x: number, level: number): number {
-    this.#xs.push(x)
-    this.#levels.push(level)
-    return this.#next.push(-1) - 1
-  }
-
-  join(from: number, to: number): void {
-    this.#next[from] = to
+  /** Meets every edge at a level, from the left. */
+  crossLevel(stripes: Stripes, level: number): void {
+    const [above, below] = [this.#above, this.#below]
+    below.length = level < stripes.count ? stripes.read(level, below.edges) : 0
+    this.#level = level
+    this.#pending = -1
+    for (let i = 0, j = 0; i < above.length || j < below.length; ) {
+      const upper = i < above.length ? (above.edges[i] ?? Infinity) : Infinity
+      const lower = j < below.length ? (below.edges[j] ?? Infinity) : Infinity
+      if (upper < lower) {
+        this.#endAbove(upper, i)
+        i += 1
+      } else if (lower < upper) {
+        below.ends[j] = this.#beginBelow(lower, i)
+        j += 1
+      } else {
+        below.ends[j] = this.#crossBoth(upper, i, j)
+        i += 1
+        j += 1
+      }
+    }
+    this.#above = below
+    this.#below = above
   }
 
   loops(): readonly Int32Array[] {
@@ -139,6 +59,54 @@ class Corners {
       if (isDone[start] === 0) loops.push(this.#loopFrom(start, isDone))
     }
     return loops
+  }
+
+  /** An upright line above ends here: the level line turns up or comes down. */
+  #endAbove(x: number, i: number): void {
+    const corner = this.#addCorner(x)
+    this.#joinLevel(i, corner)
+    this.#joinUpright(i, corner)
+    this.#pending = this.#pending >= 0 ? -1 : corner
+  }
+
+  /** An upright line below begins here; returns its corner. */
+  #beginBelow(x: number, i: number): number {
+    const corner = this.#addCorner(x)
+    this.#joinLevel(i, corner)
+    this.#pending = this.#pending >= 0 ? -1 : corner
+    return corner
+  }
+
+  /** Upright lines above and below meet: one line that goes straight on, or two parts that touch at a corner. */
+  #crossBoth(x: number, i: number, j: number): number {
+    if (i % 2 === j % 2) return this.#above.ends[i] ?? -1
+    const [first, second] = [this.#addCorner(x), this.#addCorner(x)]
+    this.#joinLevel(i, first)
+    this.#pending = second
+    // The part above lies to the left or to the right; each part keeps a corner of its own.
+    const isAboveLeft = i % 2 === 1
+    this.#joinUpright(i, isAboveLeft ? first : second)
+    return isAboveLeft ? second : first
+  }
+
+  #addCorner(x: number): number {
+    this.#xs.push(x)
+    this.#levels.push(this.#level)
+    return this.#next.push(-1) - 1
+  }
+
+  /** A lower edge runs left, an upper edge right: between edges `i - 1` and `i` above, odd means covered above. */
+  #joinLevel(i: number, corner: number): void {
+    if (this.#pending < 0) return
+    if (i % 2 === 1) this.#next[corner] = this.#pending
+    else this.#next[this.#pending] = corner
+  }
+
+  /** Right edges run down, left edges up. */
+  #joinUpright(i: number, corner: number): void {
+    const end = this.#above.ends[i] ?? -1
+    if (i % 2 === 1) this.#next[end] = corner
+    else this.#next[corner] = end
   }
 
   #loopFrom(start: number, isDone: Uint8Array): Int32Array {

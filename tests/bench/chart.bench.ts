@@ -39,6 +39,12 @@ export async function run(): Promise<Row[]> {
       work: () => chartSize(brick, CYLINDER, { threadMm }),
       target: 2,
     },
+    { measure: 'outline, brick', work: () => traceOutline(brick, brickPitch), target: 2 },
+    { measure: 'outline, peyote', work: () => traceOutline(peyote, peyotePitch), target: 2 },
+  ]
+  // Measured one after the other: what they allocate must not be collected on another's time.
+  const heavy: readonly Task[] = [
+    { measure: 'bead numbers', work: () => indexBeads(brick) },
     {
       measure: 'centres, brick',
       work: () => layoutChart(brick, CYLINDER, { threadMm }),
@@ -49,12 +55,6 @@ export async function run(): Promise<Row[]> {
       work: () => layoutChart(peyote, CYLINDER, { threadMm }),
       target: 2,
     },
-    { measure: 'outline, brick', work: () => traceOutline(brick, brickPitch), target: 2 },
-    { measure: 'outline, peyote', work: () => traceOutline(peyote, peyotePitch), target: 2 },
-    { measure: 'bead numbers', work: () => indexBeads(brick) },
-  ]
-  // Measured one after the other: they leave the memory full and would slow the rest.
-  const edits: readonly Task[] = [
     { measure: 'painting one cell', work: () => paintCells(brick, [middle], 3) },
     { measure: 'mirroring', work: () => mirrorChart(brick, 'left-right') },
     { measure: 'filling one patch', work: () => floodFill(brick, middle, 40), rounds: 11 },
@@ -63,9 +63,9 @@ export async function run(): Promise<Row[]> {
   const plainTask = { measure: PLAIN_PASS, work: () => plainPass(brick) }
   const times = [
     ...measureInTurn([plainTask, ...readings]),
-    ...edits.flatMap((task) => measureInTurn([task])),
+    ...heavy.flatMap((task) => measureInTurn([task])),
   ]
-  const rows = [...readings, ...edits].map((task, i): Row => {
+  const rows = [...readings, ...heavy].map((task, i): Row => {
     const values = times[i + 1] ?? []
     const row = {
       measure: task.measure,
