@@ -1,0 +1,155 @@
+import { useState } from 'react'
+import { parseMoney } from '../../../shared-core/units/parse-money.ts'
+import { parsePercent } from '../../../shared-core/units/parse-percent.ts'
+import { percentOf } from '../../../shared-core/units/ratio.ts'
+import { useAct } from '../../app/use-act.ts'
+import { useFormat } from '../../app/use-format.ts'
+import { Button } from '../../ui/button.tsx'
+import { Checkbox } from '../../ui/checkbox.tsx'
+import { RefusalNotice } from '../../ui/notice.tsx'
+import { QuantityInput } from '../../ui/quantity-input.tsx'
+import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
+import { Select } from '../../ui/select.tsx'
+import { SideSheet } from '../../ui/side-sheet.tsx'
+import { TextInput } from '../../ui/text-input.tsx'
+import { channelKindOptions } from './channel-words.ts'
+import type { Channel } from './settings-types.ts'
+
+type Fields = Omit<Channel, 'id'>
+type PercentKey = 'feePercent' | 'paymentPercent' | 'taxPercent'
+type AmountKey = 'feeFixedMinor' | 'paymentFixedMinor'
+
+const blank: Fields = {
+  name: '',
+  kind: 'market',
+  feePercent: '0',
+  feeFixedMinor: 0,
+  paymentPercent: '0',
+  paymentFixedMinor: 0,
+  feesOn: 'gross',
+  taxPercent: '0',
+  taxIncluded: true,
+}
+
+/** A channel's name, fees and tax. */
+export function ChannelForm({
+  channel,
+  onClose,
+}: Readonly<{ channel: Channel | undefined; onClose: () => void }>) {
+  const [fields, setFields] = useState<Fields>(() => {
+    if (channel === undefined) return blank
+    const { id: _, ...rest } = channel
+    return rest
+  })
+  const [unread, setUnread] = useState<ReadonlySet<string>>(new Set())
+  const save = useAct('channel.save', { said: () => `Saved ${fields.name}` })
+  function take(key: PercentKey | AmountKey, value: string | number | undefined) {
+    const next = new Set(unread)
+    if (value === undefined) next.add(key)
+    else next.delete(key)
+    setUnread(next)
+    if (value !== undefined) setFields({ ...fields, [key]: value })
+  }
+  async function submit() {
+    const id = channel === undefined ? {} : { id: channel.id }
+    if ((await save.act({ channel: { ...fields, ...id } })).ok) onClose()
+  }
+  return (
+    <SideSheet
+      open
+      title={channel === undefined ? 'New channel' : `Change ${channel.name}`}
+      onClose={onClose}
+      actions={
+        <Button
+          kind="primary"
+          busy={save.isBusy}
+          disabled={unread.size > 0}
+          onClick={() => void submit()}
+        >
+          Save
+        </Button>
+      }
+    >
+      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      <TextInput
+        label="Name"
+        value={fields.name}
+        onChange={(name) => setFields({ ...fields, name })}
+      />
+      <Select
+        label="Kind"
+        value={fields.kind}
+        options={channelKindOptions}
+        onChange={(kind) => setFields({ ...fields, kind })}
+      />
+      <div className="settings-pair">
+        <PercentField label="It keeps" name="feePercent" fields={fields} onTake={take} />
+        <AmountField label="and each time" name="feeFixedMinor" fields={fields} onTake={take} />
+        <PercentField label="Payment costs" name="paymentPercent" fields={fields} onTake={take} />
+        <AmountField
+          label="and each payment"
+          name="paymentFixedMinor"
+          fields={fields}
+          onTake={take}
+        />
+      </div>
+      <SegmentedChoice
+        label="Fees are taken on the price"
+        value={fields.feesOn}
+        options={[
+          { value: 'gross', label: 'with tax' },
+          { value: 'net', label: 'without tax' },
+        ]}
+        onChange={(feesOn) => setFields({ ...fields, feesOn })}
+      />
+      <PercentField label="Tax" name="taxPercent" fields={fields} onTake={take} />
+      <Checkbox
+        label="The price a buyer sees contains the tax"
+        checked={fields.taxIncluded}
+        onChange={(taxIncluded) => setFields({ ...fields, taxIncluded })}
+      />
+      <p className="quiet">
+        Rates are yours to enter: local law and a licensed adviser decide which apply.
+      </p>
+    </SideSheet>
+  )
+}
+
+type FieldProps<K> = Readonly<{
+  label: string
+  name: K
+  fields: Fields
+  onTake: (key: PercentKey | AmountKey, value: string | number | undefined) => void
+}>
+
+function PercentField({ label, name, fields, onTake }: FieldProps<PercentKey>) {
+  const format = useFormat()
+  const [text, setText] = useState(format.percent(fields[name]))
+  return (
+    <QuantityInput
+      label={label}
+      text={text}
+      parse={(typed) => parsePercent(typed, { decimal: format.decimal })}
+      onText={(typed, value) => {
+        setText(typed)
+        onTake(name, value === undefined ? undefined : percentOf(value))
+      }}
+    />
+  )
+}
+
+function AmountField({ label, name, fields, onTake }: FieldProps<AmountKey>) {
+  const format = useFormat()
+  const [text, setText] = useState(format.money(fields[name]))
+  return (
+    <QuantityInput
+      label={label}
+      text={text}
+      parse={(typed) => parseMoney(typed, { currency: format.currency, decimal: format.decimal })}
+      onText={(typed, value) => {
+        setText(typed)
+        onTake(name, value?.amountMinor)
+      }}
+    />
+  )
+}

@@ -1,0 +1,97 @@
+import { useState } from 'react'
+import { useAct } from '../../app/use-act.ts'
+import { Button } from '../../ui/button.tsx'
+import { EmptyState } from '../../ui/empty-state.tsx'
+import { RefusalNotice } from '../../ui/notice.tsx'
+import { Select } from '../../ui/select.tsx'
+import { SideSheet } from '../../ui/side-sheet.tsx'
+import { Table } from '../../ui/table.tsx'
+import { TextInput } from '../../ui/text-input.tsx'
+import type { Channel, Place } from './settings-types.ts'
+
+const NO_CHANNEL = 'none'
+
+/** Where pieces can be: a drawer, a market box, a gallery. */
+export function PlaceSettings({
+  places,
+  channels,
+}: Readonly<{ places: readonly Place[]; channels: readonly Channel[] }>) {
+  const [open, setOpen] = useState<Place | 'new'>()
+  const channelName = (id: string | null) =>
+    channels.find((channel) => channel.id === id)?.name ?? ''
+  return (
+    <div className="settings-list">
+      <div>
+        <Button icon="add" onClick={() => setOpen('new')}>
+          Add a place
+        </Button>
+      </div>
+      <Table
+        caption="Places"
+        rows={places}
+        rowKey={({ id }) => id}
+        onOpen={setOpen}
+        columns={[
+          { key: 'name', head: 'Place', cell: ({ name }) => name },
+          {
+            key: 'channel',
+            head: 'Pieces there are sold through',
+            cell: ({ channelId }) => channelName(channelId) || 'not for sale there',
+          },
+        ]}
+        empty={
+          <EmptyState picture="shelf">
+            Say where pieces can be, and every piece is somewhere you can find it.
+          </EmptyState>
+        }
+      />
+      {open !== undefined && (
+        <PlaceForm
+          key={open === 'new' ? 'new' : open.id}
+          place={open === 'new' ? undefined : open}
+          channels={channels}
+          onClose={() => setOpen(undefined)}
+        />
+      )}
+    </div>
+  )
+}
+
+function PlaceForm({
+  place,
+  channels,
+  onClose,
+}: Readonly<{ place: Place | undefined; channels: readonly Channel[]; onClose: () => void }>) {
+  const [name, setName] = useState(place?.name ?? '')
+  const [channel, setChannel] = useState(place?.channelId ?? NO_CHANNEL)
+  const save = useAct('place.save', { said: () => `Saved ${name}` })
+  async function submit() {
+    const id = place === undefined ? {} : { id: place.id }
+    const channelId = channel === NO_CHANNEL ? null : channel
+    if ((await save.act({ place: { ...id, name, channelId } })).ok) onClose()
+  }
+  return (
+    <SideSheet
+      open
+      title={place === undefined ? 'New place' : `Change ${place.name}`}
+      onClose={onClose}
+      actions={
+        <Button kind="primary" busy={save.isBusy} onClick={() => void submit()}>
+          Save
+        </Button>
+      }
+    >
+      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      <TextInput label="Name" value={name} onChange={setName} />
+      <Select
+        label="Pieces there are sold through"
+        value={channel}
+        options={[
+          ...channels.map(({ id, name: label }) => ({ value: id, label })),
+          { value: NO_CHANNEL, label: 'not for sale there' },
+        ]}
+        onChange={setChannel}
+      />
+    </SideSheet>
+  )
+}

@@ -1,0 +1,118 @@
+import { useState } from 'react'
+import { parseMass } from '../../../shared-core/units/parse-mass.ts'
+import { parseMoney } from '../../../shared-core/units/parse-money.ts'
+import { parsePercent } from '../../../shared-core/units/parse-percent.ts'
+import { percentOf } from '../../../shared-core/units/ratio.ts'
+import { useAct } from '../../app/use-act.ts'
+import { useFormat } from '../../app/use-format.ts'
+import { Button } from '../../ui/button.tsx'
+import { RefusalNotice } from '../../ui/notice.tsx'
+import { QuantityInput } from '../../ui/quantity-input.tsx'
+import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
+import { TextInput } from '../../ui/text-input.tsx'
+import { OverheadFields } from './overhead-fields.tsx'
+import type { Workshop } from './settings-types.ts'
+
+/** The workshop's own figures: how prices are reckoned and stock is valued. */
+export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>) {
+  const format = useFormat()
+  const { decimal, currency } = format
+  const [fields, setFields] = useState(workshop)
+  const [rate, setRate] = useState(format.money(workshop.hourlyRateMinor))
+  const [margin, setMargin] = useState(format.percent(workshop.marginPercent))
+  const [step, setStep] = useState(format.money(workshop.priceStepMinor))
+  const [scale, setScale] = useState(format.mass(workshop.scaleResolutionMg))
+  const [unread, setUnread] = useState<ReadonlySet<string>>(new Set())
+  const save = useAct('workshop.save', { said: () => 'Saved the workshop' })
+  /** Takes a figure that was read; remembers one that was not, so that nothing half-typed is saved. */
+  function take(key: string, value: Partial<Workshop> | undefined) {
+    const next = new Set(unread)
+    if (value === undefined) next.add(key)
+    else next.delete(key)
+    setUnread(next)
+    if (value !== undefined) setFields({ ...fields, ...value })
+  }
+  function submit() {
+    const { currency: _, ...rest } = fields
+    void save.act({ workshop: rest })
+  }
+  return (
+    <div className="settings-form">
+      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      <TextInput
+        label="Workshop’s name"
+        value={fields.name}
+        onChange={(name) => setFields({ ...fields, name })}
+      />
+      <SegmentedChoice
+        label="Numbers are written"
+        value={fields.decimalMark}
+        options={[
+          { value: '.', label: '12.5 g' },
+          { value: ',', label: '12,5 g' },
+        ]}
+        onChange={(decimalMark) => setFields({ ...fields, decimalMark })}
+      />
+      <QuantityInput
+        label="What an hour of yours costs"
+        text={rate}
+        parse={(text) => parseMoney(text, { currency, decimal })}
+        onText={(text, value) => {
+          setRate(text)
+          take('rate', value && { hourlyRateMinor: value.amountMinor })
+        }}
+      />
+      <OverheadFields
+        overhead={fields.overhead}
+        format={format}
+        onOverhead={(overhead) => take('overhead', overhead && { overhead })}
+      />
+      <QuantityInput
+        label="Margin wanted, of the price without tax"
+        text={margin}
+        parse={(text) => parsePercent(text, { decimal })}
+        onText={(text, value) => {
+          setMargin(text)
+          take('margin', value === undefined ? undefined : { marginPercent: percentOf(value) })
+        }}
+      />
+      <QuantityInput
+        label="Round prices up to a whole multiple of"
+        text={step}
+        parse={(text) => parseMoney(text, { currency, decimal })}
+        onText={(text, value) => {
+          setStep(text)
+          take('step', value && { priceStepMinor: value.amountMinor })
+        }}
+      />
+      <SegmentedChoice
+        label="What leaves stock is valued by"
+        value={fields.costingMethod}
+        options={[
+          { value: 'fifo', label: 'oldest lot first' },
+          { value: 'average', label: 'average' },
+        ]}
+        onChange={(costingMethod) => setFields({ ...fields, costingMethod })}
+      />
+      <QuantityInput
+        label="Smallest step of your scale"
+        hint="Such as 0.01 g. It decides how exactly beads can be told by weight."
+        text={scale}
+        parse={(text) => parseMass(text, { decimal })}
+        onText={(text, value) => {
+          setScale(text)
+          take('scale', value === undefined ? undefined : { scaleResolutionMg: value })
+        }}
+      />
+      <div>
+        <Button kind="primary" busy={save.isBusy} disabled={unread.size > 0} onClick={submit}>
+          Save
+        </Button>
+      </div>
+      <p className="quiet">
+        Money is kept in {workshop.currency}. These are working figures; a licensed adviser and
+        local law decide on tax and books.
+      </p>
+    </div>
+  )
+}
