@@ -23,8 +23,6 @@ export const printTags: QueryHandler<'tags.print'> = async (reading, input) => {
   const pictures = await readPictures(reading, pieces, bills)
   // Loaded with the first document: reading fonts and writing PDF would triple the time of the start.
   const { makeTags } = await import('../documents/make-tags.ts')
-  // The PDF library and its fonts are heavy: loaded with the first tag, not with the studio.
-  const { makeTags } = await import('../documents/make-tags.ts')
   const { bytes, pages } = await makeTags({
     tags: pieces.map((piece) =>
       toTag(piece, { workshop, bills, price: prices(piece), picture: pictures(piece) }),
