@@ -27,10 +27,11 @@ export function beadTargets(sampled: CellLight, request: PictureRequest): BeadTa
   const { background, cells: layout, tone } = request
   const cells = background === undefined ? coveredCells(sampled.cover) : everyCell(sampled.cover)
   const light = new Float64Array(3 * cells.length)
-  for (const [i, cell] of cells.entries()) {
-    for (let channel = 0; channel < 3; channel++) {
-      light[3 * i + channel] = sampled.light[3 * cell + channel] as number
-    }
+  for (let i = 0; i < cells.length; i++) {
+    const from = 3 * (cells[i] as number)
+    light[3 * i] = sampled.light[from] as number
+    light[3 * i + 1] = sampled.light[from + 1] as number
+    light[3 * i + 2] = sampled.light[from + 2] as number
   }
   if (background !== undefined) layOn(background, sampled.cover, light)
   const lab = new Float64Array(light.length)
@@ -44,18 +45,30 @@ export function beadTargets(sampled: CellLight, request: PictureRequest): BeadTa
 }
 
 function everyCell(cover: Float64Array): Int32Array {
-  return Int32Array.from(cover, (_, cell) => cell)
+  const cells = new Int32Array(cover.length)
+  for (let cell = 0; cell < cells.length; cell++) cells[cell] = cell
+  return cells
 }
 
 function coveredCells(cover: Float64Array): Int32Array {
-  // A rounding must not empty a chart that is covered by exactly half.
-  return everyCell(cover).filter((cell) => (cover[cell] as number) >= COVERED - 1e-9)
+  const cells = new Int32Array(cover.length)
+  let count = 0
+  for (let cell = 0; cell < cover.length; cell++) {
+    // A rounding must not empty a chart that is covered by exactly half.
+    if ((cover[cell] as number) >= COVERED - 1e-9) cells[count++] = cell
+  }
+  return cells.subarray(0, count)
 }
 
-function layoutOf(cells: Int32Array, { x, y, pitchX, pitchY }: CellLayout): CellLayout {
-  const at = (values: ArrayLike<number>) =>
-    Float64Array.from(cells, (cell) => values[cell] as number)
-  return { x: at(x), y: at(y), pitchX, pitchY }
+function layoutOf(cells: Int32Array, layout: CellLayout): CellLayout {
+  if (cells.length === layout.x.length) return layout
+  const x = new Float64Array(cells.length)
+  const y = new Float64Array(cells.length)
+  for (let i = 0; i < cells.length; i++) {
+    x[i] = layout.x[cells[i] as number] as number
+    y[i] = layout.y[cells[i] as number] as number
+  }
+  return { ...layout, x, y }
 }
 
 /** Lays every cell's light on a background, by its cover; cells are in the chart's own order. */

@@ -3,58 +3,105 @@ import { writeEven } from './even-space.ts'
 
 /** Colours this much farther than the nearest in the even space may still be nearest by CIEDE2000. */
 const NEARLY = 1.5
-/** And colours this near to it always may. */
-const CLOSE = 0.5
+/** And colours this much farther always may. */
+const CLOSE = 0.05
+/** Palettes up to this size keep a list of neighbours for each colour. */
+const MANY = 512
+
+const reachOf = (least: number) => Math.max(NEARLY * least, least + CLOSE)
 
 /**
  * Finds the palette colour nearest to a colour by CIEDE2000.
  *
  * The even space says which few palette colours are near enough to ask; CIEDE2000 decides between
- * them. `deltaE` is the difference of the last match.
+ * them. Cells side by side are mostly alike, so the search starts from the last colour found and
+ * looks only at its neighbours: what is farther from it than the triangle allows cannot win.
  */
 export class PaletteMatcher {
+  readonly #count: number
   readonly #labs: Float64Array
   readonly #evens: Float64Array
-  readonly #squares: Float64Array
+  /** For each palette colour, all of them by rising distance, and those distances; a row a colour. */
+  readonly #order: Uint16Array
+  readonly #gaps: Float64Array
+  /** Colours of the last search, their distances, and how many there are. */
+  readonly #near: Uint16Array
+  readonly #distances: Float64Array
+  #found = 0
+  #last = 0
   readonly #lab = new Float64Array(3)
   readonly #even = new Float64Array(3)
-  /** CIEDE2000 between the last colour matched and the palette colour found for it. */
-  deltaE = 0
 
-  /** @param labs - L, a, b of each palette colour; at least one. */
+  /** @param labs - L, a, b of each palette colour; 1 to 65,535 of them. */
   constructor(labs: Float64Array) {
+    this.#count = labs.length / 3
     this.#labs = labs
     this.#evens = new Float64Array(labs.length)
-    writeEven(labs, this.#evens, 0, labs.length / 3)
-    this.#squares = new Float64Array(labs.length / 3)
+    writeEven(labs, this.#evens, 0, this.#count)
+    this.#near = new Uint16Array(this.#count)
+    this.#distances = new Float64Array(this.#count)
+    const rows = this.#count <= MANY ? this.#count : 1
+    this.#order = new Uint16Array(rows * this.#count)
+    this.#gaps = new Float64Array(rows * this.#count)
+    for (let row = 0; row < rows; row++) this.#listNeighbours(row)
+  }
+
+  #listNeighbours(row: number): void {
+    // Palettes too long for lists use one row in which nothing is ever too far.
+    const listed = this.#count <= MANY
+    const gaps = new Float64Array(this.#count)
+    if (listed) for (let j = 0; j < this.#count; j++) gaps[j] = this.#distance(this.#evens, row, j)
+    const order = Array.from(gaps.keys())
+    if (listed) order.sort((a, b) => (gaps[a] as number) - (gaps[b] as number) || a - b)
+    for (const [place, j] of order.entries()) {
+      this.#order[row * this.#count + place] = j
+      this.#gaps[row * this.#count + place] = gaps[j] as number
+    }
+  }
+
+  #distance(evens: Float64Array, i: number, j: number): number {
+    const palette = this.#evens
+    const dx = (evens[3 * i] as number) - (palette[3 * j] as number)
+    const dy = (evens[3 * i + 1] as number) - (palette[3 * j + 1] as number)
+    const dz = (evens[3 * i + 2] as number) - (palette[3 * j + 2] as number)
+    return Math.sqrt(dx * dx + dy * dy + dz * dz)
   }
 
   /** Index of the palette colour nearest to the `i`th colour of `labs`, whose place is in `evens`. */
   match(labs: Float64Array, evens: Float64Array, i: number): number {
-    const within = this.#measure(evens, 3 * i)
+    const nearest = this.#search(evens, i)
+    this.#last = this.#count <= MANY ? nearest : 0
+    const reach = reachOf(this.#distance(evens, i, nearest))
     const l = labs[3 * i] as number
     const a = labs[3 * i + 1] as number
     const b = labs[3 * i + 2] as number
-    const palette = this.#labs
-    let best = 0
-    let least = Number.POSITIVE_INFINITY
-    for (let j = 0; j < this.#squares.length; j++) {
-      if ((this.#squares[j] as number) > within) continue
-      const deltaE = deltaE2000(
-        l,
-        a,
-        b,
-        palette[3 * j] as number,
-        palette[3 * j + 1] as number,
-        palette[3 * j + 2] as number,
-      )
-      if (deltaE < least) {
-        least = deltaE
+    let best = nearest
+    let least = -1
+    for (let place = 0; place < this.#found; place++) {
+      const j = this.#near[place] as number
+      if (j === nearest || (this.#distances[place] as number) > reach) continue
+      // Only now is there anything to decide.
+      if (least < 0) least = this.#difference(l, a, b, nearest)
+      const difference = this.#difference(l, a, b, j)
+      if (difference < least || (difference === least && j < best)) {
+        least = difference
         best = j
       }
     }
-    this.deltaE = least
     return best
+  }
+
+  #difference(l: number, a: number, b: number, j: number): number {
+    const palette = this.#labs
+    const to = 3 * j
+    return deltaE2000(
+      l,
+      a,
+      b,
+      palette[to] as number,
+      palette[to + 1] as number,
+      palette[to + 2] as number,
+    )
   }
 
   /** Index of the palette colour nearest to one Lab colour. */
@@ -66,23 +113,27 @@ export class PaletteMatcher {
     return this.match(this.#lab, this.#even, 0)
   }
 
-  /** Squared distances from a place to every palette colour; returns the farthest worth asking. */
-  #measure(evens: Float64Array, at: number): number {
-    const x = evens[at] as number
-    const y = evens[at + 1] as number
-    const z = evens[at + 2] as number
-    const palette = this.#evens
-    const squares = this.#squares
-    let least = Number.POSITIVE_INFINITY
-    for (let j = 0, k = 0; j < squares.length; j++, k += 3) {
-      const dx = x - (palette[k] as number)
-      const dy = y - (palette[k + 1] as number)
-      const dz = z - (palette[k + 2] as number)
-      const square = dx * dx + dy * dy + dz * dz
-      squares[j] = square
-      if (square < least) least = square
+  /** Gathers every colour that may be within reach; returns the nearest in the even space. */
+  #search(evens: Float64Array, i: number): number {
+    const start = this.#distance(evens, i, this.#last)
+    const row = this.#last * this.#count
+    let nearest = this.#last
+    let least = start
+    let found = 0
+    for (let place = row; place < row + this.#count; place++) {
+      // Within reach means at most `reach` away, so at most that plus `start` from the last colour.
+      if ((this.#gaps[place] as number) > start + reachOf(least)) break
+      const j = this.#order[place] as number
+      const distance = this.#distance(evens, i, j)
+      this.#near[found] = j
+      this.#distances[found] = distance
+      found += 1
+      if (distance < least) {
+        least = distance
+        nearest = j
+      }
     }
-    const reach = Math.max(NEARLY * Math.sqrt(least), Math.sqrt(least) + CLOSE)
-    return reach * reach
+    this.#found = found
+    return nearest
   }
 }
