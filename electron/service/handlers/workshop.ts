@@ -1,3 +1,4 @@
+import { sql } from 'kysely'
 import { refuse } from '../refused.ts'
 import type { Act } from '../store/act.ts'
 import type { KeptName } from '../store/database.ts'
@@ -21,9 +22,32 @@ export const readWorkshop: QueryHandler<'workshop.read'> = async ({ trx }) => ({
 })
 
 export const saveWorkshop: ActHandler<'workshop.save'> = async (act, { workshop }) => {
-  await getWorkshop(act.trx)
+  const before = await getWorkshop(act.trx)
+  if (workshop.costingMethod !== before.costingMethod) await refuseOtherCosting(act)
   await act.update('workshop', 'workshop', fromWorkshop(workshop))
   return { value: {}, label: 'Saved the workshop’s figures' }
+}
+
+/** What went out at one method's cost cannot go on at another's: the value of the stock would not add up. */
+async function refuseOtherCosting({ trx }: Act): Promise<void> {
+  const issue = await trx
+    .selectFrom('stock_movement as line')
+    .leftJoin('stock_movement as turn', 'turn.head_id', 'line.id')
+    .select('line.id')
+    .where('line.head_id', 'is', null)
+    .where('line.quantity', '<', 0)
+    .groupBy('line.id')
+    // Taken back an odd number of times, a line does not stand.
+    .having(sql<boolean>`count(turn.id) % 2 = 0`)
+    .limit(1)
+    .executeTakeFirst()
+  if (issue === undefined) return
+  refuse(
+    'costing-method-in-use',
+    'Materials have gone out of stock at the cost of the present method.',
+    'Keep the method: it is chosen once, before the first make.',
+    'workshop.costingMethod',
+  )
 }
 
 export const saveChannel: ActHandler<'channel.save'> = async (act, { channel }) => {
