@@ -5,7 +5,7 @@ import { type PlanStart, planRuns, type RunPlan, touching } from '../staggered/p
 import type { StitchTask } from '../stitch.ts'
 
 /** Planned runs the search may spend in all, so that a giant chart is not searched for ever. */
-const SEARCH_BUDGET = 2_000_000
+const SEARCH_BUDGET = 500_000
 
 /** Start runs looked at, at most. */
 const MAX_STARTS = 64

@@ -8,7 +8,7 @@ import { planRuns, type RunPlan, touching } from '../staggered/plan-runs.ts'
 export type PeyotePlan = Readonly<{ plan: RunPlan; strung: readonly number[] }>
 
 /** Planned runs the search may spend in all. */
-const SEARCH_BUDGET = 2_000_000
+const SEARCH_BUDGET = 500_000
 
 /** Start runs looked at, at most. */
 const MAX_STARTS = 32

@@ -5,7 +5,7 @@ import { type Runs, runLength } from '../staggered/find-runs.ts'
 import { planRuns, type RunPlan, touching } from '../staggered/plan-runs.ts'
 
 /** Planned runs the search may spend in all. */
-const SEARCH_BUDGET = 2_000_000
+const SEARCH_BUDGET = 500_000
 
 /** Start runs looked at, at most. */
 const MAX_STARTS = 32

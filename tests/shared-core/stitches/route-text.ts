@@ -18,7 +18,7 @@ export function eventText(event: RouteEvent): string {
     case 'turn':
       return `turn ${event.around} ${event.bead}`
     case 'join':
-      return `join ${event.partId} ${event.bead}${ARROW[event.direction]}`
+      return `join ${event.partId} ${event.bead}${ARROW[event.direction]}${event.purpose === 'stitch' ? '' : ` ${event.purpose}`}`
     case 'tail':
       return `tail ${event.bead}${ARROW[event.edge]}`
     case 'row':
