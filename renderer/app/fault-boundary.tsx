@@ -17,6 +17,7 @@ export class FaultBoundary extends Component<Props, State> {
     if (!this.state.hasFault) return this.props.children
     return (
       <div className="room">
+        <h1 className="unseen">This room has stopped</h1>
         <Notice
           kind="refusal"
           title="This room has stopped because of a mistake in the studio."

@@ -10,6 +10,7 @@ import './room.css'
 export function Room({
   title,
   back,
+  note,
   actions,
   aside,
   children,
@@ -18,6 +19,8 @@ export function Room({
   title: string
   /** One step up, for something opened inside the room. */
   back?: Readonly<{ href: string; label: string }>
+  /** A few quiet words beside the title: a date, a count, a state. */
+  note?: ReactNode
   actions?: ReactNode
   aside?: ReactNode
   children: ReactNode
@@ -41,6 +44,7 @@ export function Room({
           <h1 ref={heading} tabIndex={-1}>
             {title}
           </h1>
+          {note !== undefined && <span className="room-note">{note}</span>}
         </div>
         {actions !== undefined && <div className="room-actions">{actions}</div>}
       </header>

@@ -1,28 +1,17 @@
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import type { Format } from '../../app/format.ts'
-import { hrefTo } from '../../app/place.ts'
 import { Room } from '../../app/room.tsx'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
-import { Badge, type BadgeTone } from '../../ui/badge.tsx'
 import { ButtonLink } from '../../ui/button.tsx'
 import { EmptyState } from '../../ui/empty-state.tsx'
 import { FigureList } from '../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
+import { AttentionList } from './attention-list.tsx'
+import { DaysAhead } from './days-ahead.tsx'
 import './today.css'
 
 type Day = CallOutput<'today.read'>
-type Attention = Day['attention'][number]
-
-const kindWords: Readonly<Record<Attention['kind'], readonly [BadgeTone, string]>> = {
-  'order-due': ['busy', 'Due'],
-  'order-short': ['bad', 'Short'],
-  'stock-low': ['attention', 'Low'],
-  'stock-unweighed': ['quiet', 'Not weighed'],
-  'price-missing': ['attention', 'No price'],
-  'slot-unassigned': ['attention', 'No bead'],
-  'piece-unplaced': ['attention', 'Nowhere'],
-}
 
 /** Today: one page in the morning. Each line leads to its cure. */
 export function TodayRoom() {
@@ -30,19 +19,32 @@ export function TodayRoom() {
   const { value, refusal } = useCall('today.read', { today: format.today })
   const designs = useCall('designs.list', {}).value?.designs
   const materials = useCall('materials.list', {}).value?.materials
+  const orders = useCall('orders.list', { state: 'open' }).value?.orders
   const isNew = designs?.length === 0 && materials?.length === 0
   return (
     <Room
       title="Today"
+      note={format.date(format.today)}
       aside={value !== undefined && !isNew && <Figures day={value} format={format} />}
     >
       {refusal !== undefined && <RefusalNotice refusal={refusal} />}
-      <p className="today-date">{format.date(format.today)}</p>
+
       {isNew && <FirstSteps />}
       {!isNew && value !== undefined && (
-        <AttentionList attention={value.attention} format={format} />
+        <>
+          <DaysAhead orders={orders ?? []} shortIds={shortOrders(value)} today={format.today} />
+          <AttentionList attention={value.attention} materials={materials ?? []} format={format} />
+        </>
       )}
     </Room>
+  )
+}
+
+function shortOrders({ attention }: Day): ReadonlySet<string> {
+  return new Set(
+    attention.flatMap(({ kind, openId }) =>
+      kind === 'order-short' && openId !== null ? [openId] : [],
+    ),
   )
 }
 
@@ -56,52 +58,6 @@ function Figures({ day, format }: Readonly<{ day: Day; format: Format }>) {
         { label: 'Stock at cost', value: format.money(day.stockValueMinor) },
       ]}
     />
-  )
-}
-
-function AttentionList({
-  attention,
-  format,
-}: Readonly<{ attention: readonly Attention[]; format: Format }>) {
-  if (attention.length === 0) {
-    return (
-      <EmptyState picture="calendar">
-        Nothing needs you today: every order is covered and nothing runs low.
-      </EmptyState>
-    )
-  }
-  return (
-    <ul className="today-list">
-      {attention.map((line) => (
-        <li key={`${line.kind} ${line.openId} ${line.text}`}>
-          <a
-            href={hrefTo({ room: line.room, id: line.openId ?? undefined })}
-            className="today-line"
-          >
-            <KindBadge kind={line.kind} />
-            <span className="today-text">
-              <strong>{line.text}</strong>
-              <span className="quiet">{line.detail}</span>
-            </span>
-            {line.dueOn !== null && (
-              <span className="today-due">
-                <span className="nowrap">{format.date(line.dueOn)}</span>
-                <span className="quiet">{format.away(line.dueOn)}</span>
-              </span>
-            )}
-          </a>
-        </li>
-      ))}
-    </ul>
-  )
-}
-
-function KindBadge({ kind }: Readonly<{ kind: Attention['kind'] }>) {
-  const [tone, words] = kindWords[kind]
-  return (
-    <span className="today-kind">
-      <Badge tone={tone}>{words}</Badge>
-    </span>
   )
 }
 
