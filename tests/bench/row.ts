@@ -2,7 +2,7 @@
 export type Row = Readonly<{
   measure: string
   n: number
-  unit: 'ms' | 'MiB'
+  unit: 'ms' | 'MiB' | 'dE00' | 'mm' | 'bytes'
   median: number
   low: number
   high: number
