@@ -1,12 +1,15 @@
-import module from 'node:module'
+import { join } from 'node:path'
 
+import { loadCompiled } from './load-compiled.ts'
 import { servePort } from './port.ts'
 
-// The entry of the utility process. The service itself is loaded below, after the compile cache has
-// been switched on (where the runtime has one), so that a second start finds it compiled.
-module.enableCompileCache?.()
-const [file = ''] = process.argv.slice(2)
-const service = import('./open-service.ts').then(({ openService }) => openService(file))
+// The entry of the utility process: the file to open, and where compiled code may be kept.
+const [file = '', compiledFolder = ''] = process.argv.slice(2)
+const { openService } = loadCompiled(
+  join(import.meta.dirname, '..', 'service', 'service.cjs'),
+  compiledFolder,
+) as typeof import('./open-service.ts')
+const service = openService(file)
 
 process.parentPort.on('message', ({ data, ports: [port] }) => {
   if (data.kind === 'connect' && port !== undefined) {

@@ -3,7 +3,7 @@ import { cheapestPurchase, type Purchase } from '../../../shared-core/stock/purc
 import { addDays, calendarDate } from '../../../shared-core/units/calendar-date.ts'
 import type { BillBook, UnitBill } from '../bills.ts'
 import { coverPromises } from '../cover-promises.ts'
-import type { Market } from '../market.ts'
+import { type Market, readMarket } from '../market.ts'
 import { listOpenLines, type OpenLine } from '../promises.ts'
 import { refuse } from '../refused.ts'
 import { getColourwayOf, getLatestVersion } from '../store/design-rows.ts'
@@ -106,7 +106,8 @@ type Desk = Readonly<{
 
 /** Covers lines, given in the order they were entered, and words what it finds. */
 async function openDesk(view: View, lines: readonly OpenLine[]): Promise<Desk> {
-  const { cover, bills, market } = await coverPromises(view, lines)
+  const { cover, bills } = await coverPromises(view, lines)
+  const market = await readMarket(view)
   const byId = new Map(cover.lines.map((line, place) => [line.lineId, { line, place }]))
   const names = await designNames(view)
   return {
@@ -136,20 +137,13 @@ function wordLine(line: OpenLine, cover: CoreLineCover, words: Words): LineCover
   const shortages: Shortage[] = []
   for (const key of cover.unassigned) wordGap(bill, key, cover.ordered, { limits, shortages })
   // Written out field by field: a workshop with thousands of promises words tens of thousands of these.
-  for (const {
-    materialId,
-    perUnit,
-    onHand,
-    heldByOthers,
-    units,
-    short,
-    purchase,
-  } of cover.limits) {
+  for (const { materialId, perUnit, onHand, heldByOthers, units, short } of cover.limits) {
     const key = bill.byMaterial.get(materialId)?.key ?? ''
     const material = bills.materials.get(materialId)
     const name = material?.name ?? ''
     const unit = material?.unit ?? 'piece'
     limits.push({ key, materialId, name, unit, perUnit, onHand, heldByOthers, enoughFor: units })
+    const purchase = short > 0 ? cheapestPurchase(short, market.offersOf(materialId)) : undefined
     const costMinor = purchase?.cost.amountMinor ?? null
     shortages.push({
       materialId,
