@@ -4,6 +4,9 @@ export type LineSpan = Readonly<{ from: number; to: number }>
 /** A line as wanted: its two edges in half beads, not whole. */
 export type WantedSpan = Readonly<{ from: number; to: number }>
 
+/** Half beads: far above rounding noise, far below any real difference. */
+const TIE = 1e-6
+
 /**
  * Edges that follow an outline by legal half-bead steps: from each line to the next outwards both ends
  * move half a bead, in or out, whichever comes nearer to what is wanted.
@@ -43,9 +46,10 @@ function step(
   { most, isTip }: Readonly<{ most: number; isTip: boolean }>,
 ): LineSpan {
   if (inner === undefined || want === undefined) return { from: 0, to: 2 }
-  // A tie goes inwards: outlines shrink towards their ends.
-  const from = want.from < inner.from ? inner.from - 1 : inner.from + 1
-  const to = want.to > inner.to ? inner.to + 1 : inner.to - 1
+  // A tie goes inwards: outlines shrink towards their ends. What the two sides differ by in floating
+  // point must not break a tie, or they would come out unlike.
+  const from = want.from < inner.from - TIE ? inner.from - 1 : inner.from + 1
+  const to = want.to > inner.to + TIE ? inner.to + 1 : inner.to - 1
   const least = isTip ? 2 : 4
   if (to - from >= least) return { from, to }
   // Too narrow to go on: both ends go out again, so that the outline stays alike on both sides.

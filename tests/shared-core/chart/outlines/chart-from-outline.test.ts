@@ -153,6 +153,8 @@ describe('chartFromOutline', () => {
         const middles = new Set(chart.rows.map((row) => ends(row).from + ends(row).to))
         expect(middles.size).toBe(1)
       }),
+      // Its sides run exactly through half beads, where rounding noise once broke the tie on one side.
+      { examples: [[{ kind: 'diamond', columns: 12, rows: 36 }, 'brick']], numRuns: 300 },
     )
   })
 
