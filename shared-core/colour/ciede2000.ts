@@ -7,6 +7,8 @@ const SIN_30 = 0.5
 const COS_6 = Math.cos(6 * DEGREE)
 const SIN_6 = Math.sin(6 * DEGREE)
 const COS_63 = Math.cos(63 * DEGREE)
+const COS_275 = Math.cos(275 * DEGREE)
+const SIN_275 = Math.sin(275 * DEGREE)
 const SIN_63 = Math.sin(63 * DEGREE)
 
 /**
@@ -36,9 +38,9 @@ export function deltaE2000(
 
   const dot = p1 * p2 + b1 * b2
   const cross = p1 * b2 - p2 * b1
-  // cos and sin of the mean hue, from the bisector of both hues.
-  let cos = (c1 > 0 ? p1 / c1 : 0) + (c2 > 0 ? p2 / c2 : 0)
-  let sin = (c1 > 0 ? b1 / c1 : 0) + (c2 > 0 ? b2 / c2 : 0)
+  // The mean hue is the bisector of both. Where a chroma is 0 it has none, and no term needs it.
+  let cos = p1 * c2 + p2 * c1
+  let sin = b1 * c2 + b2 * c1
   if (cross === 0 && dot < 0) {
     // Opposite hues have no bisector: the mean of the two angles counted from 0 to 360 is taken.
     const hue = (positiveHue(p1, b1) + positiveHue(p2, b2)) / 2
@@ -94,6 +96,8 @@ function hueWeight(cos: number, sin: number): number {
 
 /** sin of twice 30 exp(-((h - 275) / 25)^2) degrees. */
 function blueTurn(cos: number, sin: number): number {
+  // More than 120 degrees from blue it comes to less than 2e-10: not worth an arc tangent.
+  if (cos * COS_275 + sin * SIN_275 < -0.5) return 0
   const off = positiveHue(cos, sin) / DEGREE - 275
   return Math.sin(60 * DEGREE * Math.exp(-(off * off) / 625))
 }
