@@ -101,11 +101,13 @@ export function coverOrders(request: CoverRequest): Cover {
   const offers = Map.groupBy(request.offers ?? [], (offer) => offer.materialId)
   const held = lines.map((line) => holdLine(line, stocks, request.hold ?? 'promise', offers))
   const covers = held.map(({ cover }) => cover)
+  let placeOf: ReadonlyMap<string, number> | undefined
   return {
     lines: covers,
     shortages: shortagesOf(covers, offers),
     drawsOf(lineId) {
-      const at = lines.findIndex((line) => line.lineId === lineId)
+      placeOf ??= new Map(lines.map((line, place) => [line.lineId, place]))
+      const at = placeOf.get(lineId) ?? -1
       return (lines[at]?.needs ?? []).map(({ materialId }, i) => {
         const draws = stocks.get(materialId)?.stock.draws() ?? []
         return { materialId, draws: draws[held[at]?.places[i] ?? -1] ?? [] }

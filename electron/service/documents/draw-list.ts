@@ -1,3 +1,5 @@
+import type { PathStep } from '../../../shared-core/colour/path-step.ts'
+
 /**
  * A page as data: what goes where, in millimetres from the page's upper left corner, y down.
  *
@@ -45,6 +47,16 @@ export type Mark =
       sideMm: number
       size: number
       dark: readonly boolean[]
+    }>
+  | Readonly<{
+      /** One outline at many places, such as the beads of one colour; outline in mm round its own origin. */
+      kind: 'stamps'
+      outline: readonly PathStep[]
+      placesMm: readonly (readonly [x: number, y: number])[]
+      /** Clockwise. */
+      turnRad: number
+      fill: string | null
+      stroke: Readonly<{ colour: string; widthMm: number }> | null
     }>
 
 /** Width of a text in mm when it is set; what a layout needs to know of fonts. */

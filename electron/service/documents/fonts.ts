@@ -44,6 +44,34 @@ export const measureText: Measure = (text, face, sizePt) =>
     return sum + (font.layout(run.text).advanceWidth / font.unitsPerEm) * sizePt * MM_PER_PT
   }, 0)
 
+/** Scripts a name may come in that the fonts may lack, as people call them. */
+const SCRIPTS: readonly (readonly [name: string, letter: RegExp])[] = [
+  ['Chinese or Japanese characters', /\p{Script=Han}/u],
+  ['Japanese kana', /[\p{Script=Hiragana}\p{Script=Katakana}]/u],
+  ['Korean', /\p{Script=Hangul}/u],
+  ['Devanagari', /\p{Script=Devanagari}/u],
+  ['Bengali', /\p{Script=Bengali}/u],
+  ['Tamil', /\p{Script=Tamil}/u],
+  ['Thai', /\p{Script=Thai}/u],
+  ['Hebrew', /\p{Script=Hebrew}/u],
+  ['Arabic', /\p{Script=Arabic}/u],
+  ['Greek', /\p{Script=Greek}/u],
+  ['Cyrillic', /\p{Script=Cyrillic}/u],
+  ['picture letters (emoji)', /\p{Extended_Pictographic}/u],
+]
+
+/** The scripts of letters that neither the face nor the wide font has, in words; empty when all can be printed. */
+export function missingScripts(texts: Iterable<string>): readonly string[] {
+  const missing = new Set<string>()
+  for (const text of texts) {
+    for (const letter of text.normalize('NFC')) {
+      if (hasGlyph('text', letter) || hasGlyph('wide', letter)) continue
+      missing.add(SCRIPTS.find(([, sign]) => sign.test(letter))?.[0] ?? 'rare signs')
+    }
+  }
+  return [...missing]
+}
+
 function hasGlyph(name: FontName, letter: string): boolean {
   return openFont(name).hasGlyphForCodePoint(letter.codePointAt(0) ?? 0)
 }

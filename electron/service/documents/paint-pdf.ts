@@ -1,5 +1,6 @@
 import PDFDocument from 'pdfkit'
 import { assertNever } from '../../../shared-core/assert.ts'
+import { type PathStep, placedOutline } from '../../../shared-core/colour/path-step.ts'
 import { type Mark, MM_PER_PT, type Page } from './draw-list.ts'
 import { fontPath, measureText, textRuns } from './fonts.ts'
 
@@ -49,6 +50,9 @@ function paintMark(doc: PDFKit.PDFDocument, mark: Mark): void {
     case 'modules':
       paintModules(doc, mark)
       break
+    case 'stamps':
+      paintStamps(doc, mark)
+      break
     default:
       assertNever(mark)
   }
@@ -63,7 +67,7 @@ function paintLine(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'line' }
 }
 
 function paintText(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }>): void {
-  const width = measureText(mark.text, mark.face, mark.sizePt)
+  const width = mark.align === 'left' ? 0 : measureText(mark.text, mark.face, mark.sizePt)
   const shift = { left: 0, right: width, centre: width / 2 }[mark.align]
   let x = pt(mark.xMm - shift)
   doc.fillColor(mark.colour)
@@ -94,4 +98,57 @@ function paintModules(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'modu
     doc.rect(pt(mark.xMm) + column * side, pt(mark.yMm) + row * side, side + 0.02, side + 0.02)
   })
   doc.fill('#000000')
+}
+
+/** Outlines put into one path before it is painted: viewers are slow with longer ones. */
+const STAMPS_AT_ONCE = 400
+
+function paintStamps(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'stamps' }>): void {
+  const { outline, placesMm, turnRad, fill, stroke } = mark
+  const turned = placedOutline(outline, { scale: 1 / MM_PER_PT, turnRad })
+  if (stroke !== null) doc.lineWidth(pt(stroke.widthMm)).lineJoin('round')
+  for (let from = 0; from < placesMm.length; from += STAMPS_AT_ONCE) {
+    for (const [x, y] of placesMm.slice(from, from + STAMPS_AT_ONCE)) {
+      tracePath(doc, turned, pt(x), pt(y))
+    }
+    if (fill !== null && stroke !== null) doc.fillAndStroke(fill, stroke.colour)
+    else if (fill !== null) doc.fill(fill)
+    else doc.stroke(stroke?.colour ?? '#000000')
+  }
+}
+
+/** A thousandth of a point is finer than any printer; fewer digits keep large sheets small. */
+const round = (value: number) => Math.round(value * 1000) / 1000
+
+function tracePath(
+  doc: PDFKit.PDFDocument,
+  outline: readonly PathStep[],
+  x: number,
+  y: number,
+): void {
+  for (const step of outline) {
+    switch (step[0]) {
+      case 'M':
+        doc.moveTo(round(step[1] + x), round(step[2] + y))
+        break
+      case 'L':
+        doc.lineTo(round(step[1] + x), round(step[2] + y))
+        break
+      case 'C': {
+        const [, ax, ay, bx, by, cx, cy] = step
+        doc.bezierCurveTo(
+          round(ax + x),
+          round(ay + y),
+          round(bx + x),
+          round(by + y),
+          round(cx + x),
+          round(cy + y),
+        )
+        break
+      }
+      case 'Z':
+        doc.closePath()
+        break
+    }
+  }
 }

@@ -185,5 +185,8 @@ function shifted(mark: Mark, byX: number, byY: number): Mark {
     const move = ([x, y]: readonly [number, number]) => [x + byX, y + byY] as const
     return { ...mark, fromMm: move(mark.fromMm), toMm: move(mark.toMm) }
   }
+  if (mark.kind === 'stamps') {
+    return { ...mark, placesMm: mark.placesMm.map(([x, y]) => [x + byX, y + byY]) }
+  }
   return { ...mark, xMm: mark.xMm + byX, yMm: mark.yMm + byY }
 }

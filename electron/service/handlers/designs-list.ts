@@ -105,10 +105,12 @@ async function countMakeable(
     return colourwayId === undefined ? [] : [{ versionId: version.id, colourwayId }]
   })
   const bills = await openBills(view, makings)
-  const lots = (await readAvailability(view)).availableTo()
+  const lots = Map.groupBy((await readAvailability(view)).availableTo(), (lot) => lot.materialId)
   return new Map(
     makings.flatMap((making) => {
-      const { units, unassigned } = makeable(bills.billOf(making).lines, lots)
+      const { lines, needs } = bills.billOf(making)
+      const own = needs.flatMap(({ materialId }) => lots.get(materialId) ?? [])
+      const { units, unassigned } = makeable(lines, own)
       return unassigned.length > 0 ? [] : [[making.versionId, units] as const]
     }),
   )
