@@ -6,15 +6,17 @@ import type { Finding } from './use-findings.ts'
 /** Acts that begin at a place of a room: the room opens its sheet for it there. */
 const places: readonly (readonly [label: string, detail: string, place: Place])[] = [
   ['New design', 'blank, from a chart file', { room: 'designs', id: 'new' }],
-  ['Import a chart', 'from a grid file', { room: 'designs', id: 'import' }],
-  ['New material', 'bead, thread, finding, packaging', { room: 'stock', id: 'new' }],
-  ['Import a stock list', 'from a spreadsheet', { room: 'stock', id: 'import' }],
+  ['Bring in a chart', 'import a grid file', { room: 'designs', id: 'bring-in' }],
+  ['Bring in a stock list', 'import a spreadsheet', { room: 'stock', id: 'bring-in' }],
   ['New order', 'what is promised, and when', { room: 'orders', id: 'new' }],
-  ['Workshop settings', 'name, labour rate, tags', { room: 'settings', id: 'workshop' }],
+  ['Log a make', 'finished pieces, beads used', { room: 'bench' }],
+  ['Workshop settings', 'name, labour rate, overhead', { room: 'settings', id: 'workshop' }],
   ['Channels and fees', 'market, web shop, gallery', { room: 'settings', id: 'channels' }],
   ['Places', 'where pieces stand', { room: 'settings', id: 'places' }],
   ['Suppliers', 'who sells what, how long it takes', { room: 'settings', id: 'suppliers' }],
+  ['What tags say', 'maker, care, caution', { room: 'settings', id: 'tags' }],
   ['Appearance', 'light, dark', { room: 'settings', id: 'appearance' }],
+  ['About', 'version, where the data is, cautions', { room: 'settings', id: 'about' }],
 ]
 
 /** Everything that can be begun from the finder. */

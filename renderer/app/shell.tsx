@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react'
+import { lazy, Suspense, useEffect, useState } from 'react'
 import { Toasts } from '../ui/toasts.tsx'
 import { FaultBoundary } from './fault-boundary.tsx'
 import { NotYetRoom } from './not-yet-room.tsx'
@@ -19,6 +19,7 @@ export function Shell({ workshopName }: Readonly<{ workshopName: string }>) {
   const onFind = () => setFinding(true)
   const onKeys = () => setShowsKeys(true)
   useShellKeys({ onFind, onKeys })
+  useEffect(fetchAhead, [])
   return (
     <div className="shell">
       <button type="button" className="skip-link" onClick={skipToMain}>
@@ -36,6 +37,15 @@ export function Shell({ workshopName }: Readonly<{ workshopName: string }>) {
       </Suspense>
     </div>
   )
+}
+
+/** Once the first screen stands: what the first key or the first act will ask for. */
+function fetchAhead(): () => void {
+  const idle = requestIdleCallback(() => {
+    void import('./finder.tsx')
+    void import('../../shared-core/contract/calls.ts')
+  })
+  return () => cancelIdleCallback(idle)
 }
 
 function CurrentRoom() {

@@ -1,0 +1,39 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { closeToast, onToasts, readToasts, showToast } from '../../../renderer/ui/toast-store.ts'
+
+beforeEach(() => vi.useFakeTimers())
+afterEach(() => {
+  for (const { id } of readToasts()) closeToast(id)
+  vi.useRealTimers()
+})
+
+describe('toasts', () => {
+  it('go by themselves after a while', () => {
+    showToast({ text: 'Made 4 pairs' })
+    vi.advanceTimersByTime(9_000)
+    expect(readToasts()).toHaveLength(1)
+    vi.advanceTimersByTime(2_000)
+    expect(readToasts()).toHaveLength(0)
+  })
+
+  it('stay when they tell of a refusal', () => {
+    showToast({ text: 'Nothing to undo.', tone: 'refused' })
+    vi.advanceTimersByTime(60_000)
+    expect(readToasts()).toHaveLength(1)
+  })
+
+  it('are three at most, the newest kept', () => {
+    for (const text of ['a', 'b', 'c', 'd']) showToast({ text })
+    expect(readToasts().map(({ text }) => text)).toEqual(['b', 'c', 'd'])
+  })
+
+  it('tell those who listen, until they stop', () => {
+    const heard = vi.fn()
+    const stop = onToasts(heard)
+    const id = showToast({ text: 'a' })
+    closeToast(id)
+    stop()
+    showToast({ text: 'b' })
+    expect(heard).toHaveBeenCalledTimes(2)
+  })
+})
