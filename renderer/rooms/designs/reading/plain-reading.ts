@@ -1,20 +1,20 @@
 import type { DesignReading, PartReading } from '../../../../shared-core/design/reading.ts'
 
-/** A part's reading without what is written out on demand: plain data that a worker can send. */
-export type PlainPart = Omit<PartReading, 'events' | 'steps' | 'words'>
+/** A part's reading as the screens use it: the route in compact form, not its events as objects. */
+export type PlainPart = Omit<PartReading, 'events'>
 
-/** A design's reading as plain data. Events, steps and words are written out where they are shown. */
+/** A design's reading as the screens use it. */
 export type PlainReading = Omit<DesignReading, 'parts'> & Readonly<{ parts: readonly PlainPart[] }>
 
-/** Leaves out what is written out on demand, without writing it out. */
+/** A reading as plain data that a worker can send: what is written out on demand is written out. */
 export function plainReading(reading: DesignReading): PlainReading {
   return { ...reading, parts: reading.parts.map(plainPart) }
 }
 
 function plainPart(part: PartReading): PlainPart {
-  const { partId, beads, widthMm, heightMm, route, thread, passes, fill, holds } = part
-  const { warnings, labourS } = part
-  const { count, kind, a, b, code, poolCount, pool, poolDirection, texts } = route
+  const { partId, beads, widthMm, heightMm, thread, passes, fill, holds } = part
+  const { steps, words, warnings, labourS } = part
+  const { count, kind, a, b, code, poolCount, pool, poolDirection, texts } = part.route
   return {
     partId,
     beads,
@@ -22,6 +22,8 @@ function plainPart(part: PartReading): PlainPart {
     heightMm,
     // The writer's own fields stay behind.
     route: { count, kind, a, b, code, poolCount, pool, poolDirection, texts },
+    steps,
+    words,
     thread,
     passes,
     fill,

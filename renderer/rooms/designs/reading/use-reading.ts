@@ -2,8 +2,6 @@ import { useEffect, useMemo, useState } from 'react'
 import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { readDesign } from '../../../../shared-core/design/read-design.ts'
-import { ok } from '../../../../shared-core/result.ts'
-import { plainReading } from './plain-reading.ts'
 import type { ReadingAnswer, ReadingQuestion } from './reading-question.ts'
 
 /** Above this many beads a design is read in a worker. */
@@ -21,8 +19,7 @@ export function useReading(question: ReadingQuestion | undefined): ReadingAnswer
 }
 
 function readNow({ body, calibrations }: ReadingQuestion): ReadingAnswer {
-  const read = readDesign(body, { ...referenceTables, calibrations })
-  return read.ok ? ok(plainReading(read.value)) : read
+  return readDesign(body, { ...referenceTables, calibrations })
 }
 
 type Read = Readonly<{ question: ReadingQuestion; answer: ReadingAnswer }>

@@ -1,0 +1,17 @@
+import { usePlace } from '../../app/place.ts'
+import { ChartImport } from './bring-in/chart-import.tsx'
+import { Gallery } from './gallery/gallery.tsx'
+import { NewDesign } from './new/new-design.tsx'
+import { DesignPage } from './page/design-page.tsx'
+import { viewOf } from './page/views.ts'
+import { BRING_IN, NEW } from './places.ts'
+import './designs.css'
+
+/** Designs: the gallery, the ways in for new charts, or one design. */
+export function DesignsRoom() {
+  const { id, sub } = usePlace()
+  if (id === undefined) return <Gallery />
+  if (id === NEW) return <NewDesign />
+  if (id === BRING_IN || id === 'import') return <ChartImport />
+  return <DesignPage key={id} id={id} view={viewOf(sub)} />
+}

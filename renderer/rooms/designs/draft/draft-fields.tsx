@@ -1,0 +1,89 @@
+import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
+import { Checkbox } from '../../../ui/checkbox.tsx'
+import { Picker } from '../../../ui/picker.tsx'
+import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
+import { Select } from '../../../ui/select.tsx'
+import { TextInput } from '../../../ui/text-input.tsx'
+import { type Draft, withShape } from './draft.ts'
+import { ExtrasFields } from './extras-fields.tsx'
+import { formOptions, needleOptions, threadOptions } from './trade-options.ts'
+
+type DraftFieldsProps = Readonly<{
+  draft: Draft
+  onChange: (draft: Draft) => void
+  decimal: DecimalMark
+  /** Shown once the maker has tried to save without one. */
+  nameError?: string | undefined
+}>
+
+/** What the chart alone does not say. */
+export function DraftFields({ draft, onChange, decimal, nameError }: DraftFieldsProps) {
+  const set = (part: Partial<Draft>) => onChange({ ...draft, ...part })
+  return (
+    <div className="draft-fields">
+      <TextInput
+        label="Name"
+        value={draft.name}
+        maxLength={120}
+        error={nameError}
+        onChange={(name) => set({ name })}
+      />
+      <TextInput
+        label="Tags"
+        optional
+        hint="Parted by commas: earrings, brick"
+        value={draft.tags}
+        onChange={(tags) => set({ tags })}
+      />
+      <Picker
+        label="Bead form"
+        value={draft.formId}
+        options={formOptions(decimal)}
+        onChange={(formId) => formId !== null && set({ formId })}
+      />
+      <SegmentedChoice
+        label="What you sell as one"
+        value={draft.shape}
+        options={[
+          { value: 'pair', label: 'A pair' },
+          { value: 'one', label: 'One piece' },
+        ]}
+        onChange={(shape) => onChange(withShape(draft, shape))}
+      />
+      {draft.shape === 'pair' ? (
+        <Checkbox
+          label="The second is the first in a mirror"
+          checked={draft.mirrored}
+          onChange={(mirrored) => set({ mirrored })}
+        />
+      ) : (
+        <TextInput
+          label="What you call it"
+          hint="Piece, band, pendant: as it stands on tags"
+          value={draft.unitName}
+          maxLength={40}
+          onChange={(unitName) => set({ unitName })}
+        />
+      )}
+      <div className="draft-thread">
+        <Select
+          label="Thread"
+          value={draft.threadId}
+          options={threadOptions(decimal)}
+          onChange={(threadId) => set({ threadId })}
+        />
+        <Select
+          label="Needle"
+          value={draft.needleSize}
+          options={needleOptions}
+          onChange={(needleSize) => set({ needleSize })}
+        />
+      </div>
+      <ExtrasFields
+        extras={draft.extras}
+        decimal={decimal}
+        onChange={(extras) => set({ extras })}
+      />
+    </div>
+  )
+}

@@ -1,0 +1,44 @@
+import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import type { StitchKind } from '../../../../shared-core/chart/chart.ts'
+import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
+import { formatNumber } from '../../../../shared-core/units/format-number.ts'
+import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
+import type { Option } from '../../../ui/select.tsx'
+
+/** Every stitch to choose from, in a sentence's beginning. */
+export const stitchOptions = (
+  ['brick', 'peyote', 'square', 'loom', 'ladder', 'herringbone', 'right-angle-weave'] as const
+).map((value: StitchKind) => ({ value, label: capital(stitchName(value)) }))
+
+/** Bead forms of the tables, with their size across and along the hole. */
+export function formOptions(decimal: DecimalMark): readonly Option<string>[] {
+  return referenceTables.forms.map(({ id, name, diameterMm, lengthMm }) => ({
+    value: id,
+    label: name,
+    detail: `${mm(diameterMm.value, decimal)} × ${mm(lengthMm.value, decimal)} mm`,
+  }))
+}
+
+/** Threads of the tables, with their thickness in a hole. */
+export function threadOptions(decimal: DecimalMark): readonly Option<string>[] {
+  return referenceTables.threads.map(({ id, name, diameterMm }) => ({
+    value: id,
+    label: name,
+    detail: `${mm(diameterMm.value, decimal)} mm`,
+  }))
+}
+
+/** Needles of the tables by size. */
+export const needleOptions = referenceTables.needles.map(({ size }) => ({
+  value: size,
+  label: `Size ${size}`,
+}))
+
+function mm(value: number, decimal: DecimalMark): string {
+  return formatNumber(String(value), decimal)
+}
+
+/** A text that begins with a capital. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}

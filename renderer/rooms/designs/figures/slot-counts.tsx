@@ -1,0 +1,63 @@
+import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import type { Format } from '../../../app/format.ts'
+import { BasisMark } from '../../../ui/basis-mark.tsx'
+import { Swatch } from '../../../ui/swatch.tsx'
+import { Table } from '../../../ui/table.tsx'
+import type { PlainReading } from '../reading/plain-reading.ts'
+
+/** Beads by slot: counted, and weighed as the tables or this workshop's scale have it. */
+export function SlotCounts({
+  reading,
+  palette,
+  format,
+}: Readonly<{
+  reading: PlainReading | undefined
+  palette: DesignBody['palette']
+  format: Format
+}>) {
+  return (
+    <Table
+      caption="Beads by slot"
+      rows={reading?.counts ?? []}
+      rowKey={({ label }) => label}
+      columns={[
+        {
+          key: 'slot',
+          head: 'Slot',
+          cell: ({ label }) => {
+            const slot = palette.find((one) => one.label === label)
+            const look = slot === undefined ? null : { hex: slot.colourHex, finish: slot.finish }
+            return (
+              <span className="slot-name">
+                <span className="slot-letter">{label}</span>
+                <Swatch look={look} name={slot?.name ?? 'not in the palette'} />
+              </span>
+            )
+          },
+        },
+        {
+          key: 'count',
+          head: 'Beads',
+          align: 'end',
+          cell: ({ count }) => format.count(count),
+        },
+        {
+          key: 'mass',
+          head: 'In the work',
+          align: 'end',
+          cell: ({ massMg }) => (
+            <span className="slot-mass">
+              {format.mass(massMg.value)} <BasisMark basis={massMg.basis} />
+            </span>
+          ),
+        },
+        {
+          key: 'need',
+          head: 'To have at hand',
+          align: 'end',
+          cell: ({ needMg }) => format.mass(needMg.value),
+        },
+      ]}
+    />
+  )
+}

@@ -1,0 +1,25 @@
+import { type RefObject, useLayoutEffect, useState } from 'react'
+
+const LEAST_PX = 228
+const GAP_PX = 20
+
+/** How wide a card stands in a grid of equal columns, px; pictures on cards are drawn at their true size. */
+export function useCardWidth(grid: RefObject<HTMLElement | null>): number {
+  const [width, setWidth] = useState(LEAST_PX)
+  useLayoutEffect(() => {
+    const element = grid.current
+    if (element === null) return
+    const measure = () => setWidth(cardWidth(element.clientWidth))
+    const sizes = new ResizeObserver(measure)
+    sizes.observe(element)
+    measure()
+    return () => sizes.disconnect()
+  }, [grid])
+  return width
+}
+
+/** The width of one of as many columns as fit. */
+export function cardWidth(gridPx: number): number {
+  const columns = Math.max(1, Math.floor((gridPx + GAP_PX) / (LEAST_PX + GAP_PX)))
+  return Math.floor((gridPx - GAP_PX * (columns - 1)) / columns)
+}

@@ -1,0 +1,134 @@
+import { useEffect, useState } from 'react'
+import { extraKey, slotKey, threadKey } from '../../../../shared-core/design/bill.ts'
+import type { Format } from '../../../app/format.ts'
+import { hrefTo } from '../../../app/place.ts'
+import { useAct } from '../../../app/use-act.ts'
+import { Button } from '../../../ui/button.tsx'
+import { RefusalNotice } from '../../../ui/notice.tsx'
+import { Picker } from '../../../ui/picker.tsx'
+import { SideSheet } from '../../../ui/side-sheet.tsx'
+import { TextInput } from '../../../ui/text-input.tsx'
+import { beadOptions, kindOptions } from './material-options.ts'
+import type { Colourway, DesignDetail, Fillings, MaterialRow } from './open-design.ts'
+
+type ColourwaySheetProps = Readonly<{
+  design: DesignDetail
+  /** `undefined` adds one. */
+  colourway: Colourway | undefined
+  /** What a new one begins with. */
+  startFrom?: Fillings
+  materials: readonly MaterialRow[]
+  format: Format
+  onTry: (fillings: Fillings) => void
+  onSaved: (id: string) => void
+  onClose: () => void
+}>
+
+/** Which bead fills each slot, and what fills the rest; the drawing behind follows every choice. */
+export function ColourwaySheet({
+  design,
+  colourway,
+  startFrom = {},
+  materials,
+  format,
+  onTry,
+  onSaved,
+  onClose,
+}: ColourwaySheetProps) {
+  const [name, setName] = useState(colourway?.name ?? '')
+  const [isNameMissing, setNameMissing] = useState(false)
+  const [fillings, setFillings] = useState<Fillings>(colourway?.materials ?? startFrom)
+  const save = useAct('colourways.save', { said: (_, input) => `Saved ${input.name}` })
+  const { palette, extras, threadId } = design.body
+
+  useEffect(() => onTry(fillings), [onTry, fillings])
+
+  function choose(key: string, materialId: string | null) {
+    const { [key]: _, ...rest } = fillings
+    setFillings(materialId === null ? rest : { ...rest, [key]: materialId })
+  }
+  async function keep() {
+    const wanted = name.trim()
+    setNameMissing(wanted === '')
+    if (wanted === '') return
+    const saved = await save.act({
+      designId: design.id,
+      ...(colourway === undefined ? {} : { id: colourway.id }),
+      name: wanted,
+      materials: knownKeys(design, fillings),
+    })
+    if (!saved.ok) return
+    onSaved(saved.value.id)
+    onClose()
+  }
+  const picker = (key: string, label: string, options: ReturnType<typeof kindOptions>) => (
+    <Picker
+      key={key}
+      label={label}
+      value={fillings[key] ?? null}
+      options={options}
+      placeholder="Not chosen"
+      none="Nothing of that name in stock."
+      onChange={(id) => choose(key, id)}
+    />
+  )
+  return (
+    <SideSheet
+      open
+      title={colourway === undefined ? 'New colourway' : 'Beads of this colourway'}
+      onClose={onClose}
+      actions={
+        <>
+          <Button kind="primary" icon="check" busy={save.isBusy} onClick={() => void keep()}>
+            {colourway === undefined ? 'Add the colourway' : 'Save the colourway'}
+          </Button>
+          <Button onClick={onClose}>Leave as it was</Button>
+        </>
+      }
+    >
+      <TextInput
+        label="Name"
+        value={name}
+        maxLength={120}
+        error={
+          isNameMissing && name.trim() === ''
+            ? 'The colourway has no name yet. Late summer or Night tide would do.'
+            : undefined
+        }
+        onChange={setName}
+      />
+      {palette.map((slot) =>
+        picker(
+          slotKey(slot.label),
+          `Slot ${slot.label}, ${slot.name}`,
+          beadOptions(materials, slot, format),
+        ),
+      )}
+      {extras.map((extra) =>
+        picker(
+          extraKey(extra.id),
+          `${extra.name}, ${format.count(extra.count)} a ${design.body.unitName}`,
+          kindOptions(materials, extra.kind, format),
+        ),
+      )}
+      {picker(threadKey, 'Thread', kindOptions(materials, 'thread', format, threadId))}
+      {materials.length === 0 && (
+        <p className="designs-quiet">
+          Stock is empty. <a href={hrefTo({ room: 'stock' })}>Put in what stands in your drawers</a>
+          , then choose it here.
+        </p>
+      )}
+      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+    </SideSheet>
+  )
+}
+
+/** Choices for keys that the design still has: a slot painted away takes its bead with it. */
+function knownKeys({ body }: DesignDetail, fillings: Fillings): Record<string, string> {
+  const keys = new Set([
+    ...body.palette.map(({ label }) => slotKey(label)),
+    ...body.extras.map(({ id }) => extraKey(id)),
+    threadKey,
+  ])
+  return Object.fromEntries(Object.entries(fillings).filter(([key]) => keys.has(key)))
+}

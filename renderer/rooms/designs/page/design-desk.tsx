@@ -1,0 +1,172 @@
+import { useMemo, useState } from 'react'
+import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { Room } from '../../../app/room.tsx'
+import { useFormat } from '../../../app/use-format.ts'
+import { Button } from '../../../ui/button.tsx'
+import { RefusalNotice } from '../../../ui/notice.tsx'
+import { assemble } from '../assembly/assemble.ts'
+import { slotCalibrations } from '../reading/slot-calibrations.ts'
+import { useReading } from '../reading/use-reading.ts'
+import { ColourwaySheet } from './colourway-sheet.tsx'
+import { DesignFigures } from './design-figures.tsx'
+import { DetailsSheet } from './details-sheet.tsx'
+import type { Colourway, DesignDetail, Fillings, MaterialRow } from './open-design.ts'
+import { PictureStage } from './picture-stage.tsx'
+import type { ShownStep } from './shown-step.ts'
+import { slotBeads } from './slot-beads.ts'
+import { StepsView } from './steps-view.tsx'
+import { VersionNotice, VersionsSheet } from './versions-sheet.tsx'
+import { ViewTabs } from './view-tabs.tsx'
+import type { ViewName } from './views.ts'
+import { WordsView } from './words-view.tsx'
+import { WorkingSheet } from './working-sheet.tsx'
+import './design-page.css'
+
+type DesignDeskProps = Readonly<{
+  design: DesignDetail
+  materials: readonly MaterialRow[]
+  view: ViewName
+  onVersion: (version: number | undefined) => void
+}>
+
+type Sheet = 'beads' | 'new-colourway' | 'details' | 'working' | 'versions'
+
+const NO_FILLINGS: Fillings = {}
+
+/** A design on the table: drawn in the middle, its figures at the right, its sheets at hand. */
+export function DesignDesk({ design, materials, view, onVersion }: DesignDeskProps) {
+  const format = useFormat()
+  const [sheet, setSheet] = useState<Sheet>()
+  const [colourwayId, setColourwayId] = useState<string>()
+  // What a sheet is trying out: the picture and the figures follow it before it is saved.
+  const [tried, setTried] = useState<Readonly<{ fillings?: Fillings; body?: DesignBody }>>({})
+  const colourway = chosenColourway(design, colourwayId)
+  const fillings = tried.fillings ?? colourway?.materials ?? NO_FILLINGS
+  const body = tried.body ?? design.body
+  const { beadsPerGram } = design
+
+  const question = useMemo(
+    () => ({
+      body,
+      calibrations: slotCalibrations(body.palette, referenceTables, {
+        materials: fillings,
+        beadsPerGram,
+      }),
+    }),
+    [body, fillings, beadsPerGram],
+  )
+  const answer = useReading(question)
+  const reading = answer?.ok === true ? answer.value : undefined
+  const parts = reading?.parts
+  const beads = useMemo(
+    () => slotBeads(body.palette, fillings, materials),
+    [body, fillings, materials],
+  )
+  const assembly = useMemo(
+    () => assemble({ body, tables: referenceTables, looks: beads, parts: parts ?? [] }),
+    [body, beads, parts],
+  )
+  const [step, setStep] = useState<ShownStep>()
+
+  function close() {
+    setSheet(undefined)
+    setTried({})
+  }
+  return (
+    <Room
+      fill
+      title={design.name}
+      back={{ href: '#/designs', label: 'Designs' }}
+      actions={
+        <>
+          <Button kind="quiet" onClick={() => setSheet('versions')}>
+            {`Version ${design.version}`}
+          </Button>
+          <Button icon="thread" onClick={() => setSheet('working')}>
+            Working
+          </Button>
+          <Button icon="edit" onClick={() => setSheet('details')}>
+            Details
+          </Button>
+          <Button kind="primary" icon="bead" onClick={() => setSheet('beads')}>
+            Choose beads
+          </Button>
+        </>
+      }
+      aside={
+        <DesignFigures
+          design={design}
+          body={body}
+          reading={reading}
+          beads={beads}
+          fillings={fillings}
+          colourway={colourway}
+          format={format}
+          onColourway={setColourwayId}
+          onAddColourway={() => setSheet('new-colourway')}
+          onChooseBeads={() => setSheet('beads')}
+        />
+      }
+    >
+      <VersionNotice design={design} onVersion={onVersion} />
+      {answer?.ok === false && <RefusalNotice refusal={answer.error} />}
+      <ViewTabs id={design.id} view={view} />
+      {view === 'words' && <WordsView name={design.name} body={body} parts={parts} beads={beads} />}
+      {view === 'steps' && <StepsView id={design.id} body={body} parts={parts} onStep={setStep} />}
+      {view !== 'words' && view !== 'steps' && (
+        <PictureStage
+          view={view}
+          name={design.name}
+          body={body}
+          reading={reading}
+          assembly={assembly}
+          beads={beads}
+          step={step}
+          format={format}
+        />
+      )}
+      {sheet === 'beads' && colourway !== undefined && (
+        <ColourwaySheet
+          key={colourway.id}
+          design={design}
+          colourway={colourway}
+          materials={materials}
+          format={format}
+          onTry={(next) => setTried({ fillings: next })}
+          onSaved={setColourwayId}
+          onClose={close}
+        />
+      )}
+      {sheet === 'new-colourway' && (
+        <ColourwaySheet
+          key="new"
+          design={design}
+          colourway={undefined}
+          startFrom={fillings}
+          materials={materials}
+          format={format}
+          onTry={(next) => setTried({ fillings: next })}
+          onSaved={setColourwayId}
+          onClose={close}
+        />
+      )}
+      {sheet === 'details' && <DetailsSheet design={design} format={format} onClose={close} />}
+      {sheet === 'working' && (
+        <WorkingSheet
+          design={design}
+          format={format}
+          onTry={(next) => setTried({ body: next })}
+          onClose={close}
+        />
+      )}
+      {sheet === 'versions' && (
+        <VersionsSheet design={design} format={format} onVersion={onVersion} onClose={close} />
+      )}
+    </Room>
+  )
+}
+
+function chosenColourway(design: DesignDetail, id: string | undefined): Colourway | undefined {
+  return design.colourways.find((one) => one.id === id) ?? design.colourways[0]
+}

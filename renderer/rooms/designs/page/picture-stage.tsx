@@ -1,0 +1,106 @@
+import { useMemo, useState } from 'react'
+import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import type { Format } from '../../../app/format.ts'
+import { BeadPicture } from '../../../drawing/bead-picture.tsx'
+import { highlightLayer } from '../../../drawing/layers/highlight-layer.ts'
+import { Button } from '../../../ui/button.tsx'
+import { EmptyState } from '../../../ui/empty-state.tsx'
+import type { Assembly } from '../assembly/assemble.ts'
+import { isLong, layAcross } from '../assembly/lay-across.ts'
+import type { PlainReading } from '../reading/plain-reading.ts'
+import { createPlayer } from '../thread/player.ts'
+import { describePiece } from './describe-piece.ts'
+import { FillLegend } from './fill-legend.tsx'
+import { PassLegend } from './pass-legend.tsx'
+import type { ShownStep } from './shown-step.ts'
+import type { SlotBead } from './slot-beads.ts'
+import { ThreadStrip } from './thread-strip.tsx'
+import { useLevelView } from './use-level-view.ts'
+import { useThreadView } from './use-thread-view.ts'
+import type { ViewName } from './views.ts'
+import { type ShownWarning, WarningList } from './warning-list.tsx'
+
+type PictureStageProps = Readonly<{
+  view: ViewName
+  name: string
+  body: DesignBody
+  reading: PlainReading | undefined
+  assembly: Assembly | undefined
+  beads: readonly SlotBead[]
+  /** A step chosen elsewhere to be looked at. */
+  step: ShownStep | undefined
+  format: Format
+}>
+
+/** The piece as beads, and over it whatever the view tells: the thread, its passes, its holes. */
+export function PictureStage(props: PictureStageProps) {
+  const { assembly: hanging } = props
+  const [asked, setAsked] = useState<boolean>()
+  const isLying = asked ?? (hanging !== undefined && isLong(hanging.scene))
+  const assembly = useMemo(
+    () => (isLying && hanging !== undefined ? layAcross(hanging) : hanging),
+    [isLying, hanging],
+  )
+  if (assembly === undefined) {
+    return (
+      <EmptyState picture="strand">
+        This design has no beads yet. Bring in a chart, and it is drawn here.
+      </EmptyState>
+    )
+  }
+  return (
+    <Stage {...props} assembly={assembly} isLying={isLying} onTurn={() => setAsked(!isLying)} />
+  )
+}
+
+type StageProps = PictureStageProps &
+  Readonly<{ assembly: Assembly; isLying: boolean; onTurn: () => void }>
+
+function Stage({
+  view,
+  name,
+  body,
+  reading,
+  assembly,
+  beads,
+  step,
+  format,
+  isLying,
+  onTurn,
+}: StageProps) {
+  const [shown, setShown] = useState<ShownWarning>()
+  const player = useMemo(createPlayer, [])
+  const thread = useThreadView({ isOn: view === 'thread', body, reading, assembly, player, step })
+  const levels = useLevelView({ view, reading, assembly })
+  const marked = useMemo(() => {
+    if (shown === undefined) return undefined
+    const found = assembly.parts
+      .filter(({ partId }) => partId === shown.partId)
+      .flatMap(({ firstBead }) => shown.beads.map((bead) => firstBead + bead))
+    return highlightLayer(found, 'warn')
+  }, [shown, assembly])
+  const layers = useMemo(
+    () => [...thread.layers, ...levels.layers, ...(marked === undefined ? [] : [marked])],
+    [thread.layers, levels.layers, marked],
+  )
+  return (
+    <div className="design-stage">
+      <Button small className="design-turn" onClick={onTurn}>
+        {isLying ? 'Stand it up' : 'Lay it across'}
+      </Button>
+      <BeadPicture
+        scene={levels.scene}
+        label={`${name}, seen from the front`}
+        description={describePiece({ body, reading, beads, format })}
+        layers={layers}
+        {...(view === 'thread' ? { onKeyDown: thread.onKeyDown } : {})}
+      />
+      {view === 'thread' && <ThreadStrip thread={thread} body={body} player={player} />}
+      {view === 'passes' && <PassLegend levels={levels.levels} format={format} />}
+      {view === 'holes' && (
+        <FillLegend reading={reading} body={body} levels={levels.levels} format={format} />
+      )}
+      <WarningList warnings={reading?.warnings ?? []} body={body} shown={shown} onShow={setShown} />
+    </div>
+  )
+}

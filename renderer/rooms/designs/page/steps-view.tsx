@@ -1,0 +1,56 @@
+import { useMemo, useState } from 'react'
+import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { go } from '../../../app/place.ts'
+import { Select } from '../../../ui/select.tsx'
+import { Table } from '../../../ui/table.tsx'
+import type { PlainPart } from '../reading/plain-reading.ts'
+import type { ShownStep } from './shown-step.ts'
+
+/** The bench steps of a part; a step opens on the thread's route. */
+export function StepsView({
+  id,
+  body,
+  parts,
+  onStep,
+}: Readonly<{
+  id: string
+  body: DesignBody
+  parts: readonly PlainPart[] | undefined
+  onStep: (step: ShownStep) => void
+}>) {
+  const [partId, setPartId] = useState(body.parts[0]?.id ?? '')
+  const part = parts?.find((one) => one.partId === partId) ?? parts?.[0]
+  const steps = useMemo(
+    () => (part?.steps ?? []).map((step, at) => ({ ...step, at: at + 1 })),
+    [part],
+  )
+  if (part === undefined) return <p role="status">Writing the steps…</p>
+  return (
+    <div className="design-sheet">
+      {body.parts.length > 1 && (
+        <div className="design-part">
+          <Select
+            label="Part"
+            value={part.partId}
+            options={body.parts.map(({ id: value, name }) => ({ value, label: name }))}
+            onChange={setPartId}
+          />
+        </div>
+      )}
+      <Table
+        caption="Steps for the bench"
+        rows={steps}
+        rowKey={({ at }) => String(at)}
+        onOpen={({ toEvent }) => {
+          onStep({ partId: part.partId, event: toEvent })
+          go({ room: 'designs', id, sub: 'thread' })
+        }}
+        columns={[
+          { key: 'step', head: 'Step', width: '4.5rem', cell: ({ at }) => at },
+          { key: 'row', head: 'Row', align: 'end', width: '4rem', cell: ({ row }) => row + 1 },
+          { key: 'text', head: 'What to do', cell: ({ text }) => text },
+        ]}
+      />
+    </div>
+  )
+}

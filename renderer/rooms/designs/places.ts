@@ -1,0 +1,3 @@
+/** Address parts of the ways in for new designs; no design has such an id. */
+export const BRING_IN = 'bring-in'
+export const NEW = 'new'

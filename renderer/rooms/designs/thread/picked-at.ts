@@ -1,0 +1,19 @@
+import { PICK_UP } from '../../../../shared-core/route/event-codes.ts'
+import type { EventList } from '../../../../shared-core/route/event-list.ts'
+import type { Assembly } from '../assembly/assemble.ts'
+
+/** The event that picks up each bead of the picture, for the part that is played; -1 for all others. */
+export function pickedAt(assembly: Assembly, partId: string, route: EventList): Int32Array {
+  const found = new Int32Array(assembly.scene.xMm.length).fill(-1)
+  const { kind, a, b, pool, count } = route
+  for (const part of assembly.parts) {
+    if (part.partId !== partId) continue
+    for (let event = 0; event < count; event += 1) {
+      if (kind[event] !== PICK_UP) continue
+      const from = a[event] ?? 0
+      const end = from + (b[event] ?? 0)
+      for (let at = from; at < end; at += 1) found[part.firstBead + (pool[at] ?? 0)] = event
+    }
+  }
+  return found
+}
