@@ -4,13 +4,15 @@ import { calendarDate, isoWeekday } from '../../../../shared-core/units/calendar
 import { openSampleStudio, openStudio, TODAY } from '../open-studio.ts'
 
 describe('the Saltmarsh sample', () => {
-  it('is told in under two seconds', async () => {
+  // Time of the processor, not of the wall: other tests run beside this one.
+  it('takes under two seconds of work to tell', async () => {
     const studio = await openStudio()
-    const start = performance.now()
+    const before = process.cpuUsage()
     await studio.ask('workshop.begin', {
       ...{ with: 'sample', name: 'Saltmarsh', currency: 'EUR', decimalMark: ',', today: TODAY },
     })
-    expect(performance.now() - start).toBeLessThan(2_000)
+    const { user, system } = process.cpuUsage(before)
+    expect((user + system) / 1_000).toBeLessThan(2_000)
     await studio.close()
   })
 
