@@ -9,22 +9,25 @@ const external = ['electron', ...Object.keys(manifest.dependencies)].filter(
   (name) => name !== 'kysely',
 )
 
+type Entry = Readonly<{ folder: string; name: string; entry: string; format: 'es' | 'cjs' }>
+
 /** What every entry that runs on Node has in common; the oldest runtime we test carries Node 20. */
-function nodeEntry(name: string, entry: string, format: 'es' | 'cjs'): UserConfig {
+function nodeEntry({ folder, name, entry, format }: Entry): UserConfig {
+  const ending = format === 'cjs' ? 'cjs' : 'js'
   return {
     build: {
       ssr: true,
-      outDir: `dist/${name}`,
+      outDir: `dist/${folder}`,
       emptyOutDir: true,
       target: 'node20',
       minify: true,
       reportCompressedSize: false,
       rollupOptions: {
-        input: { [format === 'cjs' ? name : 'main']: entry },
+        input: { [name]: entry },
         output: {
           format,
-          entryFileNames: format === 'cjs' ? '[name].cjs' : '[name].js',
-          chunkFileNames: '[name]-[hash].js',
+          entryFileNames: `[name].${ending}`,
+          chunkFileNames: `[name]-[hash].${ending}`,
         },
       },
     },
@@ -32,17 +35,40 @@ function nodeEntry(name: string, entry: string, format: 'es' | 'cjs'): UserConfi
   }
 }
 
-/** One build for each mode: `main`, `service`, `preload`. */
+// Sandboxed preloads have to be CommonJS; the service is, so that its compiled form can be kept.
+const entries: Readonly<Record<string, Entry>> = {
+  main: { folder: 'main', name: 'main', entry: 'electron/main/main.ts', format: 'es' },
+  preload: {
+    folder: 'preload',
+    name: 'preload',
+    entry: 'electron/preload/preload.ts',
+    format: 'cjs',
+  },
+  'service-entry': {
+    folder: 'service-entry',
+    name: 'main',
+    entry: 'electron/service/main.ts',
+    format: 'es',
+  },
+  service: {
+    folder: 'service',
+    name: 'service',
+    entry: 'electron/service/open-service.ts',
+    format: 'cjs',
+  },
+}
+
+/** One build for each mode: a key of `entries`. */
 export default defineConfig(({ mode }) => {
-  if (mode === 'preload') {
-    return {
-      ...nodeEntry('preload', 'electron/preload/preload.ts', 'cjs'),
-      // The names alone, so that the page need not load the schemas to know which calls exist.
-      define: {
-        __CALL_NAMES__: JSON.stringify(Object.keys(calls)),
-        __SHELL_CALL_NAMES__: JSON.stringify(Object.keys(shellCalls)),
-      },
-    }
+  const entry = entries[mode]
+  if (entry === undefined) throw new Error(`vite.node.config.ts builds no ${mode}`)
+  if (mode !== 'preload') return nodeEntry(entry)
+  return {
+    ...nodeEntry(entry),
+    // The names alone, so that the page need not load the schemas to know which calls exist.
+    define: {
+      __CALL_NAMES__: JSON.stringify(Object.keys(calls)),
+      __SHELL_CALL_NAMES__: JSON.stringify(Object.keys(shellCalls)),
+    },
   }
-  return nodeEntry(mode, `electron/${mode}/main.ts`, 'es')
 })

@@ -25,10 +25,12 @@ const repo = join(import.meta.dirname, '..')
 const stamps = join(repo, 'dist', '.stamps')
 const always = ['package-lock.json', 'package.json', 'tsconfig.json', 'scripts/build.ts']
 
-function nodeTarget(mode: 'main' | 'service' | 'preload', ...inputs: readonly string[]): Target {
+type Mode = 'main' | 'preload' | 'service' | 'service-entry'
+
+function nodeTarget(mode: Mode, ...inputs: readonly string[]): Target {
   return {
     name: mode,
-    inputs: ['vite.node.config.ts', 'shared-core', `electron/${mode}`, ...inputs],
+    inputs: ['vite.node.config.ts', 'shared-core', ...inputs],
     make: () => build({ configFile: 'vite.node.config.ts', mode, logLevel: 'warn' }),
   }
 }
@@ -39,9 +41,10 @@ const targets: readonly Target[] = [
     inputs: ['vite.renderer.config.ts', 'renderer', 'shared-core'],
     make: () => build({ configFile: 'vite.renderer.config.ts', logLevel: 'warn' }),
   },
-  nodeTarget('main'),
-  nodeTarget('preload'),
-  nodeTarget('service', 'migrations'),
+  nodeTarget('main', 'electron/main'),
+  nodeTarget('preload', 'electron/preload'),
+  nodeTarget('service', 'electron/service', 'migrations'),
+  nodeTarget('service-entry', 'electron/service'),
   {
     name: 'files',
     inputs: ['resources', 'electron/service/documents/font-files.json'],

@@ -18,13 +18,16 @@ type ServiceProcess = Readonly<{
 
 type Settings = Readonly<{
   file: string
+  /** Where the service may keep its compiled code. */
+  compiledFolder: string
   onLost: (code: number) => void
   onOutput: (text: string) => void
 }>
 
 /** Starts the process that keeps the data. It opens `file` at once, before anyone asks. */
-export function startService({ file, onLost, onOutput }: Settings): ServiceProcess {
-  const child = utilityProcess.fork(join(import.meta.dirname, '../service/main.js'), [file], {
+export function startService({ file, compiledFolder, onLost, onOutput }: Settings): ServiceProcess {
+  const entry = join(import.meta.dirname, '..', 'service-entry', 'main.js')
+  const child = utilityProcess.fork(entry, [file, compiledFolder], {
     serviceName: 'Tallystrand data',
     stdio: 'pipe',
   })

@@ -46,6 +46,7 @@ export function runStudio(dist: string): void {
   function openService() {
     return startService({
       file: dataFile(),
+      compiledFolder: join(app.getPath('userData'), 'compiled'),
       onLost: (code) => void offerServiceAgain(code),
       onOutput: (text) => log(`service: ${text.trimEnd()}`),
     })

@@ -1,0 +1,97 @@
+import { expect, type Page, test } from '@playwright/test'
+import { menuRooms } from '../../shared-core/contract/shell-commands.ts'
+import { openStudio, type Studio } from './studio.ts'
+
+let studio: Studio
+test.beforeAll(async () => {
+  studio = await openStudio({ sample: true })
+  await studio.page.getByRole('navigation', { name: 'Rooms' }).waitFor()
+})
+test.afterAll(() => studio.close())
+
+const titleOf = (room: string) => room.charAt(0).toUpperCase() + room.slice(1)
+const heading = (page: Page, name: string) => page.getByRole('heading', { level: 1, name })
+
+test('a digit with Ctrl or Alt opens a room and puts the focus on its title', async () => {
+  const { page } = studio
+  for (const [index, title] of menuRooms.map(titleOf).entries()) {
+    const held = index % 2 === 0 ? 'Control' : 'Alt'
+    await page.keyboard.press(`${held}+Digit${(index + 1) % 10}`)
+    await expect(heading(page, title)).toBeFocused()
+    await expect(page.getByRole('link', { name: title })).toHaveAttribute('aria-current', 'page')
+  }
+})
+
+test('a design is found by a part of its name and opened, with keys alone', async () => {
+  const { page } = studio
+  await page.keyboard.press('Control+k')
+  await page.getByRole('combobox', { name: 'Find anything' }).fill('sluice')
+  await expect(page.getByRole('option').first()).toContainText('Sluice cuff')
+  await page.keyboard.press('Enter')
+  await expect(heading(page, 'Sluice cuff')).toBeVisible()
+  expect(new URL(page.url()).hash).toMatch(/^#\/designs\/[a-z]+_/)
+})
+
+test('the finder says when nothing has that name, and Escape gives the focus back', async () => {
+  const { page } = studio
+  await page.keyboard.press('Control+k')
+  await page.getByRole('combobox', { name: 'Find anything' }).fill('zzzz')
+  await expect(page.getByText('Nothing of that name')).toBeVisible()
+  await page.keyboard.press('Escape')
+  await expect(page.getByRole('combobox', { name: 'Find anything' })).toHaveCount(0)
+})
+
+test('the keys of the studio are on one sheet', async () => {
+  const { page } = studio
+  await page.keyboard.press('Control+1')
+  await expect(heading(page, 'Today')).toBeFocused()
+  await page.keyboard.press('?')
+  const sheet = page.getByRole('dialog', { name: 'Keys' })
+  await expect(sheet).toContainText('Find anything')
+  await page.keyboard.press('Escape')
+  await expect(sheet).toHaveCount(0)
+})
+
+test('the first Tab leads past the rail into the room', async () => {
+  const { page } = studio
+  await page.reload()
+  await page.getByRole('navigation', { name: 'Rooms' }).waitFor()
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur())
+  await page.keyboard.press('Tab')
+  const skip = page.getByRole('button', { name: 'Skip to the room' })
+  await expect(skip).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(page.locator('#main')).toBeFocused()
+})
+
+test('an act is undone and done again by keys, and a text field keeps its own undo', async () => {
+  const { page } = studio
+  await page.evaluate(() => {
+    location.hash = '#/settings/suppliers'
+  })
+  await page.getByRole('button', { name: 'Add a supplier' }).click()
+  const name = page.getByRole('textbox', { name: 'Name' })
+  await name.fill('Estuary Beads')
+  await page.getByRole('button', { name: 'Save' }).click()
+  const row = page.getByRole('row', { name: /Estuary Beads/ })
+  await expect(row).toBeVisible()
+  await page.locator('body').press('Control+z')
+  await expect(row).toHaveCount(0)
+  await page.locator('body').press('Control+Shift+z')
+  await expect(row).toBeVisible()
+})
+
+test('the chosen theme stays when the page opens again', async () => {
+  const { page } = studio
+  await page.evaluate(() => {
+    location.hash = '#/today'
+  })
+  await page.keyboard.press('Control+k')
+  await page.getByRole('combobox', { name: 'Find anything' }).fill('lamplight')
+  await page.keyboard.press('Enter')
+  const theme = () => page.evaluate(() => document.documentElement.dataset['theme'])
+  await expect.poll(theme).toBe('dark')
+  await page.reload()
+  await page.getByRole('navigation', { name: 'Rooms' }).waitFor()
+  expect(await theme()).toBe('dark')
+})
