@@ -4,13 +4,14 @@ import { massOfCount, needMass } from '../beads/grams-and-counts.ts'
 import { threadMass } from '../beads/thread-mass.ts'
 import { slotLabel } from '../chart/chart.ts'
 import type { Refusal } from '../refusal.ts'
-import { ok, type Result } from '../result.ts'
+import { err, ok, type Result } from '../result.ts'
 import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
 import type { DesignBody } from './design.ts'
 import { spoolSpread } from './part-thread.ts'
 import { readLabour } from './read-labour.ts'
 import type { ReadContext, ReadOptions } from './read-options.ts'
-import { type ReadPart, readParts } from './read-parts.ts'
+import type { ReadPart } from './read-part.ts'
+import { readParts } from './read-parts.ts'
 import type { DesignReading, SlotCount } from './reading.ts'
 import { resolveDesign } from './resolve-design.ts'
 
@@ -20,13 +21,14 @@ import { resolveDesign } from './resolve-design.ts'
  *
  * What cannot be stitched is a warning that points at its beads; only a body that cannot be read at
  * all is refused: `unknown-thread`, `unknown-needle`, `unknown-form`, `chart-unreadable`,
- * `chart-too-large`, `strand-unreadable`.
+ * `chart-too-large`, `strand-unreadable`, `too-many-strand-beads`, `duplicate-part`, `cancelled`.
  */
 export function readDesign(body: DesignBody, options: ReadOptions): Result<DesignReading, Refusal> {
   const resolved = resolveDesign(body, options)
   if (!resolved.ok) return resolved
   const { context, panels, strands } = resolved.value
   const parts = readParts(context, panels, strands)
+  if (parts === undefined) return err(cancelled)
   const counts = slotCounts(context, parts)
   const thread = {
     inPieceMm: addSpreads(parts.map((part) => scaleSpread(part.allInPieceMm, part.copies))),
@@ -48,6 +50,12 @@ export function readDesign(body: DesignBody, options: ReadOptions): Result<Desig
       reading.warnings.map((warning) => ({ ...warning, partId: reading.partId })),
     ),
   })
+}
+
+const cancelled: Refusal = {
+  code: 'cancelled',
+  message: 'The reading of the design was stopped before it was done.',
+  next: 'Read it again when nothing else is waiting.',
 }
 
 function repeated(cutMm: readonly number[], times: number): readonly number[] {

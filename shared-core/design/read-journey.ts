@@ -67,7 +67,7 @@ export function panelJourney(
   const tails = tailPlan(panel.route)
   const slack = threadSlack(chart.stitch, context.thread.construction).value
   const strandSlack = threadSlack('strand', context.thread.construction).value
-  const going = startStrands(stitched)
+  const going = startStrands(stitched, hanging.length > 0)
   const copies = hanging.flatMap((ready) => layCopies(going, stitched, ready, context))
   const strandMm = copies.map(({ events, geometry: beads }) => totalMm(events, beads) * strandSlack)
   const upToMm = new Float64Array(draft.events.count)
@@ -156,7 +156,10 @@ function totalMm(events: EventList, geometry: PartGeometry): number {
   return throughMm + runMm + bendMm
 }
 
-function startStrands({ panel, index, geometry, draft }: StitchedPanel): Going {
+function startStrands(
+  { panel, index, geometry, draft }: StitchedPanel,
+  hasStrands: boolean,
+): Going {
   const picked = new Uint8Array(index.count)
   for (let at = 0; at < draft.events.poolCount; at += 1) picked[draft.events.pool[at] ?? 0] = 1
   const site: PanelSite = {
@@ -164,7 +167,7 @@ function startStrands({ panel, index, geometry, draft }: StitchedPanel): Going {
     index,
     geometry,
     hops: draft.hops,
-    weaver: createWeaver(index.count),
+    weaver: createWeaver(hasStrands ? index.count : 0),
     isWorked: (bead) => picked[bead] === 1,
   }
   return { site, passes: new Uint16Array(index.count), at: workingEnd(draft.events) }

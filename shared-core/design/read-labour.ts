@@ -1,7 +1,7 @@
 import { exactly } from '../units/spread.ts'
 import { addSpreads, scaleSpread, wholeSpread } from '../units/spread-arithmetic.ts'
 import type { ReadContext } from './read-options.ts'
-import type { ReadPart } from './read-parts.ts'
+import type { ReadPart } from './read-part.ts'
 import type { LabourReading } from './reading.ts'
 
 /** Labour of one unit: set-up, each part's stitching for all its copies, finishing; the maker's own figures first. */

@@ -13,6 +13,8 @@ export type ReadOptions = BeadTables &
   Readonly<{
     calibrations?: Readonly<Record<string, Calibration>>
     pace?: Pace
+    /** Asked between parts: true gives up and refuses with `cancelled`. */
+    isCancelled?: () => boolean
   }>
 
 /** What every part of a design is read with, resolved once. */

@@ -32,6 +32,8 @@ export function resolveDesign(
   for (const [at, slot] of body.palette.entries()) {
     if (!forms.has(slot.formId)) return unknown('form', `palette.${at}.formId`, slot.formId)
   }
+  const twice = body.parts.findIndex(({ id }, at) => body.parts.findIndex((p) => p.id === id) < at)
+  if (twice >= 0) return duplicatePart(`parts.${twice}.id`, body.parts[twice]?.id ?? '')
   const panels: ResolvedPanel[] = []
   const strands: ResolvedStrand[] = []
   for (const [at, part] of body.parts.entries()) {
@@ -47,6 +49,8 @@ export function resolveDesign(
     if (!chart.ok) return chart
     panels.push({ panel: part, chart: chart.value, form })
   }
+  const beads = strands.reduce((sum, { strand, slots }) => sum + strand.copies * slots.length, 0)
+  if (beads > MAX_CELLS) return tooManyBeads(beads)
   const formOfSlot = (slot: number, fallback: BeadForm) =>
     forms.get(body.palette[slot]?.formId ?? '') ?? fallback
   const pace = options.pace ?? referencePace
@@ -59,6 +63,24 @@ function unknown(what: 'thread' | 'needle' | 'form', field: string, id: string) 
     message: `The design names the ${what} "${id}", which is in none of the tables.`,
     next: `Choose a ${what} from the list, or add it in Settings.`,
     field,
+  })
+}
+
+function duplicatePart(field: string, id: string) {
+  return err<Refusal>({
+    code: 'duplicate-part',
+    message: `Two parts of the design have the id "${id}".`,
+    next: 'Give each part an id of its own.',
+    field,
+  })
+}
+
+function tooManyBeads(beads: number) {
+  return err<Refusal>({
+    code: 'too-many-strand-beads',
+    message: `The strands of the design hold ${beads} beads, copies included.`,
+    next: `Strands hold up to ${MAX_CELLS} beads in all: make fewer copies.`,
+    field: 'parts',
   })
 }
 

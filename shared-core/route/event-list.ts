@@ -82,3 +82,16 @@ function pickUpAt(list: EventList, from: number, count: number): RouteEvent {
 export function toEvents(list: EventList): readonly RouteEvent[] {
   return Array.from({ length: list.count }, (_, index) => eventAt(list, index))
 }
+
+/** A route without events. */
+export const emptyRoute: EventList = {
+  count: 0,
+  kind: new Uint8Array(0),
+  a: new Int32Array(0),
+  b: new Int32Array(0),
+  code: new Uint8Array(0),
+  poolCount: 0,
+  pool: new Int32Array(0),
+  poolDirection: new Uint8Array(0),
+  texts: [],
+}

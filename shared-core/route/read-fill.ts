@@ -2,6 +2,8 @@ import type { BeadForm } from '../beads/bead-form.ts'
 import { fillOf, type HoleUse, holeCapacity } from '../beads/hole-capacity.ts'
 import type { Needle, Thread } from '../beads/thread.ts'
 import type { BeadTables } from '../beads/user-forms.ts'
+import { FINISH, PASS, PICK_UP, REINFORCE, WEAVE } from './event-codes.ts'
+import type { EventList } from './event-list.ts'
 import type { RouteWarning } from './route.ts'
 
 /** How full each bead's hole is, in order of bead numbers: 0 free, 1 tight, 2 full; and how many passes it holds. */
@@ -15,6 +17,8 @@ const CODES = { free: 0, tight: 1, full: 2 } as const
 /** What goes through the beads, and the tables to look for something finer in. */
 export type FillTask = Readonly<{
   passes: Uint16Array
+  /** The route behind the passes, to see what each pass is for. */
+  events: EventList
   /** Form of each bead. */
   formOf: (bead: number) => BeadForm
   thread: Thread
@@ -68,15 +72,41 @@ export function fillWarnings(task: FillTask, { fill, holds }: HoleFill): readonl
       code: 'hole-full',
       severity: 'warning',
       message: `${count} beads get more passes than their holes hold: up to ${passes}, and ${holds[worst]} go through.`,
-      next: fillAdvice(task, task.formOf(worst), passes),
+      next: [
+        roomByWork(task, worst, holds[worst] ?? 0),
+        fillAdvice(task, task.formOf(worst), passes),
+      ]
+        .filter((advice) => advice !== '')
+        .join(' '),
       beads: full,
     },
   ]
 }
 
+/** What of the work could go elsewhere, where that alone makes the passes fit: reinforcing, ends, ways woven. */
+function roomByWork({ passes, events }: FillTask, bead: number, holds: number): string {
+  const counts = passesByPurpose(events, bead)
+  const over = (passes[bead] ?? 0) - holds
+  if (counts.reinforce >= over) return 'Leave out the reinforcing passes there.'
+  if (counts.finish >= over) return 'Weave the ends in elsewhere.'
+  return counts.weave >= over ? 'Start from another row, so that less is woven through there.' : ''
+}
+
+function passesByPurpose({ kind, a, code, count }: EventList, bead: number) {
+  const counts = { reinforce: 0, finish: 0, weave: 0 }
+  for (let index = 0; index < count; index += 1) {
+    if (kind[index] !== PASS || a[index] !== bead) continue
+    const purpose = (code[index] ?? 0) >> 2
+    if (purpose === REINFORCE) counts.reinforce += 1
+    if (purpose === FINISH) counts.finish += 1
+    if (purpose === WEAVE) counts.weave += 1
+  }
+  return counts
+}
+
 /** The smallest change after which `passes` go through: a finer needle, else a thinner thread, else both. */
 export function fillAdvice(
-  { thread, needle, tables }: Omit<FillTask, 'passes' | 'formOf'>,
+  { thread, needle, tables }: Pick<FillTask, 'thread' | 'needle' | 'tables'>,
   form: BeadForm,
   passes: number,
 ): string {
@@ -103,4 +133,29 @@ export function fillAdvice(
 function sameKindFirst(a: Thread, b: Thread, thread: Thread): number {
   const rank = (other: Thread) => (other.construction === thread.construction ? 0 : 1)
   return rank(a) - rank(b)
+}
+
+/** A pass that finds its hole full: the event, and the bead. */
+export type Stick = Readonly<{ event: number; bead: number }>
+
+/**
+ * Where in a route the needle first sticks: for each bead, the event whose pass is one more than its
+ * hole holds. In order of work; used to warn at the bench when it matters.
+ */
+export function findSticks(events: EventList, holds: Uint16Array): readonly Stick[] {
+  const { kind, a, b, pool } = events
+  const passes = new Uint16Array(holds.length)
+  const sticks: Stick[] = []
+  const pass = (bead: number, event: number) => {
+    const count = (passes[bead] ?? 0) + 1
+    passes[bead] = count
+    if (count === (holds[bead] ?? 0) + 1) sticks.push({ event, bead })
+  }
+  for (let event = 0; event < events.count; event += 1) {
+    const from = a[event] ?? 0
+    if (kind[event] === PASS) pass(from, event)
+    if (kind[event] !== PICK_UP) continue
+    for (let at = from; at < from + (b[event] ?? 0); at += 1) pass(pool[at] ?? 0, event)
+  }
+  return sticks
 }

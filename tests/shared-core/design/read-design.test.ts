@@ -4,6 +4,7 @@ import { referenceTables } from '../../../shared-core/beads/bead-tables.ts'
 import type { Chart, StitchKind } from '../../../shared-core/chart/chart.ts'
 import { countBeads } from '../../../shared-core/chart/count-slots.ts'
 import { readDesign } from '../../../shared-core/design/read-design.ts'
+import { findSticks } from '../../../shared-core/route/read-fill.ts'
 import { drawChart } from '../stitches/draw-chart.ts'
 import { lay } from '../stitches/lay.ts'
 import { randomCharts } from '../stitches/random-charts.ts'
@@ -280,6 +281,40 @@ describe('hole fill', () => {
     })
   })
 
+  it('says at which event each bead takes a pass too many', () => {
+    const body = designOf([panelOf(block('square', 3, 3), { route: { reinforce: true } })], {
+      threadId: 'cord-tex-135',
+    })
+    const [part] = read(body).parts
+    const holds = part?.holds ?? new Uint16Array(0)
+    const sticks = part === undefined ? [] : findSticks(part.route, holds)
+    const passes = new Array<number>(9).fill(0)
+    const expected: { event: number; bead: number }[] = []
+    part?.events.forEach((event, at) => {
+      const beads =
+        event.kind === 'pick-up' ? event.beads : event.kind === 'pass' ? [event.bead] : []
+      for (const bead of beads) {
+        passes[bead] = (passes[bead] ?? 0) + 1
+        if (passes[bead] === (holds[bead] ?? 0) + 1) expected.push({ event: at, bead })
+      }
+    })
+    expect(expected.length).toBeGreaterThan(0)
+    expect(sticks).toEqual(expected)
+  })
+
+  it('offers to leave out reinforcing passes where that alone makes room', () => {
+    const body = designOf([panelOf(block('square', 6, 6), { route: { reinforce: true } })], {
+      threadId: 'nylon-f',
+      needleSize: '13',
+    })
+    const [warning] = read(body).warnings
+    expect(warning?.code).toBe('hole-full')
+    expect(warning?.next).toMatch(/^Leave out the reinforcing passes there/)
+    const plain = { ...body, parts: [panelOf(block('square', 6, 6))] }
+    const worst = Math.max(...(read(plain).parts[0]?.passes ?? []))
+    expect(worst).toBeLessThan(Math.max(...(read(body).parts[0]?.passes ?? [])))
+  })
+
   it('advises a thread and needle with which the passes do fit', () => {
     const body = designOf([panelOf(block('square', 6, 6), { route: { reinforce: true } })], {
       threadId: 'cord-tex-135',
@@ -326,8 +361,25 @@ describe('a design that cannot be read', () => {
     expect(refusal(designOf([strandOf('3A banana')]))).toBe('strand-unreadable parts.0.beads')
     const chart = { stitch: 'brick', rows: [{ start: 0, cells: '3A x' }] } as const
     expect(refusal(designOf([{ ...panel, chart }]))).toBe('chart-unreadable parts.0.chart')
+    expect(refusal(designOf([panel, panel]))).toBe('duplicate-part parts.1.id')
+    expect(refusal(designOf([strandOf('90000A', { copies: 100 })]))).toBe(
+      'too-many-strand-beads parts',
+    )
     const wide = { stitch: 'brick', rows: [{ start: 0, cells: '9999999A' }] } as const
     expect(refusal(designOf([{ ...panel, chart: wide }]))).toBe('chart-too-large parts.0.chart')
+  })
+})
+
+describe('a reading that is no longer wanted', () => {
+  it('stops between parts and refuses', () => {
+    const body = designOf([panelOf(diamond), strandOf('3A')])
+    let asked = 0
+    const isCancelled = () => {
+      asked += 1
+      return asked > 1
+    }
+    const result = readDesign(body, { ...referenceTables, isCancelled })
+    expect(result.ok ? 'read' : result.error.code).toBe('cancelled')
   })
 })
 

@@ -1,0 +1,149 @@
+import { slotLabel } from '../chart/chart.ts'
+import { countSlots } from '../chart/count-slots.ts'
+import { isOddColumn } from '../chart/stitch-pitch.ts'
+import { beadRuns } from '../route/bead-rows.ts'
+import { benchSteps } from '../route/bench-steps.ts'
+import { countPasses } from '../route/count-passes.ts'
+import { ROW } from '../route/event-codes.ts'
+import type { EventList } from '../route/event-list.ts'
+import { fillWarnings, readFill } from '../route/read-fill.ts'
+import { threadSlack } from '../route/thread-slack.ts'
+import { exactly, type Spread } from '../units/spread.ts'
+import { addSpreads, scaleSpread, wholeSpread } from '../units/spread-arithmetic.ts'
+import { writeWordChart } from '../words/write-word-chart.ts'
+import { lazyPart } from './lazy-part.ts'
+import { paletteWarnings } from './palette-warnings.ts'
+import { panelSize } from './panel-size.ts'
+import { spoolSpread, threadSpread } from './part-thread.ts'
+import type { Journey, ReadyStrand } from './read-journey.ts'
+import type { ReadContext } from './read-options.ts'
+import type { ReadPart } from './read-part.ts'
+import type { PartReading } from './reading.ts'
+import { slotTotals } from './slot-totals.ts'
+import type { StitchedPanel } from './stitch-panel.ts'
+
+/** Reads one copy of a panel; what hangs from it adds passes to its beads and length to its height. */
+export function readPanelPart(
+  context: ReadContext,
+  stitched: StitchedPanel,
+  journey: Journey,
+  hanging: readonly ReadyStrand[],
+): ReadPart {
+  const { panel, chart, form, draft } = stitched
+  const events = journey.panelEvents ?? draft.events
+  const size = panelSize(chart, form, context.thread)
+  const thread = panelThread(context, stitched, journey)
+  const known = {
+    partId: panel.id,
+    beads: stitched.index.count,
+    ...size,
+    route: events,
+    thread,
+    ...panelFill(context, stitched, journey, events),
+    labourS: wholeSpread(
+      addSpreads([
+        scaleSpread(context.pace.perBeadS[chart.stitch], stitched.index.count),
+        scaleSpread(context.pace.perRowS, countRows(events)),
+      ]),
+    ),
+  }
+  return {
+    reading: writtenOut(known, stitched, events),
+    copies: panel.copies,
+    cutCopies: panel.copies,
+    allInPieceMm: thread.inPieceMm,
+    slots: slotTotals(countSlots(chart), (slot) => context.formOfSlot(slot, form)),
+    hangingWidthMm: size.widthMm,
+    hangingHeightMm: hangingHeight(stitched, size.heightMm, hanging),
+  }
+}
+
+function panelThread({ thread }: ReadContext, { chart, form }: StitchedPanel, journey: Journey) {
+  const slack = threadSlack(chart.stitch, thread.construction)
+  const measure = journey.panelMeasure ?? { throughMm: 0, runMm: 0, bendMm: 0 }
+  const inPieceMm = threadSpread(journey.inPieceMm[0] ?? 0, measure, { form, thread, slack })
+  const cutMm = journey.lengths.filter(({ stretch }) => stretch === 0).map((length) => length.cutMm)
+  return { inPieceMm, cutMm, spoolMm: spoolSpread(cutMm, inPieceMm) }
+}
+
+function panelFill(
+  context: ReadContext,
+  { form, index, draft }: StitchedPanel,
+  journey: Journey,
+  events: EventList,
+) {
+  const passes = countPasses(events, index.count)
+  journey.joinPasses.forEach((more, bead) => {
+    passes[bead] = (passes[bead] ?? 0) + more
+  })
+  const task = {
+    passes,
+    events,
+    formOf: (bead: number) => context.formOfSlot(index.slotOf[bead] ?? 0, form),
+    thread: context.thread,
+    needle: context.needle,
+    tables: context.options,
+  }
+  const filled = readFill(task)
+  const warnings = [
+    ...draft.warnings,
+    ...paletteWarnings(context, index.slotOf, form),
+    ...fillWarnings(task, filled),
+  ]
+  return { passes, ...filled, warnings }
+}
+
+function writtenOut(
+  known: Omit<PartReading, 'events' | 'steps' | 'words'>,
+  stitched: StitchedPanel,
+  events: EventList,
+): PartReading {
+  const { chart, index, draft } = stitched
+  return lazyPart(known, {
+    steps: () =>
+      benchSteps(events, {
+        letterOf: (bead) => slotLabel(index.slotOf[bead] ?? 0),
+        runs: beadRuns(index),
+        rowNumber: rowNumberOf(stitched),
+        growsUp: true,
+      }),
+    words: () =>
+      writeWordChart(chart, {
+        worked: { index, picks: events.pool.subarray(0, events.poolCount) },
+        ...(draft.start && { start: draft.start }),
+      }).lines.map(({ text }) => text),
+  })
+}
+
+/** Rows as they are counted at the bench: peyote counts half rows, as its word chart does. */
+function rowNumberOf({ chart, index }: StitchedPanel): (bead: number) => number {
+  return (bead) => {
+    const row = index.rowOf[bead] ?? 0
+    if (chart.stitch !== 'peyote') return row + 1
+    return 2 * row + (isOddColumn(index.atOf[bead] ?? 0) ? 2 : 1)
+  }
+}
+
+/** A panel's height with its longest fringe below and its tallest loop above (half a loop's beads, as it hangs). */
+function hangingHeight(
+  { index, geometry }: StitchedPanel,
+  heightMm: Spread,
+  hanging: readonly ReadyStrand[],
+): Spread {
+  let below = 0
+  let above = 0
+  for (const { strand, forms } of hanging) {
+    const bead = (index.rowStart[strand.anchor?.row ?? 0] ?? 0) + (strand.anchor?.bead ?? 0)
+    const y = geometry.yMm[bead] ?? 0
+    const lengthMm = forms.reduce((sum, form) => sum + form.lengthMm.value, 0)
+    if (strand.shape === 'fringe') below = Math.max(below, y + lengthMm - heightMm.value)
+    else above = Math.max(above, lengthMm / 2 - y)
+  }
+  return addSpreads([heightMm, exactly(below), exactly(above)])
+}
+
+function countRows({ kind, count }: EventList): number {
+  let rows = 0
+  for (let index = 0; index < count; index += 1) if (kind[index] === ROW) rows += 1
+  return rows
+}

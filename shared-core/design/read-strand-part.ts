@@ -1,0 +1,167 @@
+import type { BeadForm } from '../beads/bead-form.ts'
+import { slotLabel } from '../chart/chart.ts'
+import { benchSteps } from '../route/bench-steps.ts'
+import { countPasses } from '../route/count-passes.ts'
+import { type EventList, emptyRoute } from '../route/event-list.ts'
+import { fillWarnings, readFill } from '../route/read-fill.ts'
+import type { RouteWarning } from '../route/route.ts'
+import { threadSlack } from '../route/thread-slack.ts'
+import { exactly, type Spread } from '../units/spread.ts'
+import { addSpreads, scaleSpread, wholeSpread } from '../units/spread-arithmetic.ts'
+import type { Strand } from './design.ts'
+import { lazyPart } from './lazy-part.ts'
+import { paletteWarnings } from './palette-warnings.ts'
+import { spoolSpread, threadSpread } from './part-thread.ts'
+import { type Journey, LOOP_ROUNDS, looseJourney, type ReadyStrand } from './read-journey.ts'
+import type { ReadContext } from './read-options.ts'
+import type { ReadPart } from './read-part.ts'
+import type { PartReading } from './reading.ts'
+import { slotTotals } from './slot-totals.ts'
+
+/**
+ * Reads a strand that hangs from a panel, from the panel's journey: the copy read is the last, which
+ * also holds the end of the thread where no other strand follows.
+ */
+export function readHangingStrand(
+  context: ReadContext,
+  journey: Journey,
+  strand: ReadyStrand,
+  panelCopies: number,
+): ReadPart | undefined {
+  const at = journey.strands.flatMap((laid, index) => (laid.ready === strand ? [index] : []))
+  const last = at.at(-1)
+  const laid = last === undefined ? undefined : journey.strands[last]
+  if (last === undefined || laid === undefined) return undefined
+  const copies = strand.strand.copies
+  const allMm = at.reduce((sum, index) => sum + (journey.inPieceMm[index + 1] ?? 0), 0)
+  const cutMm = journey.lengths
+    .filter(({ stretch }) => at.includes(stretch - 1))
+    .map((length) => length.cutMm)
+  const reading = readStrandPart(context, strand, {
+    events: laid.events,
+    measure: journey.measures[last] ?? { throughMm: 0, runMm: 0, bendMm: 0 },
+    inPieceMm: journey.inPieceMm[last + 1] ?? 0,
+    cutMm,
+    warnings: [],
+  })
+  const share = allMm / Math.max(1, copies) / Math.max(1, reading.thread.inPieceMm.value)
+  return {
+    ...strandTotals(context, strand, reading),
+    copies: copies * panelCopies,
+    cutCopies: panelCopies,
+    allInPieceMm: scaleSpread(reading.thread.inPieceMm, share),
+    // Counted with the panel it hangs from.
+    hangingWidthMm: exactly(0),
+    hangingHeightMm: exactly(0),
+  }
+}
+
+/** Reads a strand that hangs from nothing, or whose anchor is not there. */
+export function readLooseStrand(
+  context: ReadContext,
+  ready: ReadyStrand,
+  isLost: boolean,
+): ReadPart {
+  const journey = looseJourney(ready, context, LOOP_ROUNDS)
+  const laid = journey.strands[0]
+  const reading = readStrandPart(context, ready, {
+    events: laid?.events,
+    measure: journey.measures[0] ?? { throughMm: 0, runMm: 0, bendMm: 0 },
+    inPieceMm: journey.inPieceMm[0] ?? 0,
+    cutMm: journey.lengths.map((length) => length.cutMm),
+    warnings: isLost ? [anchorMissing(ready.strand)] : [],
+  })
+  const { copies } = ready.strand
+  return {
+    ...strandTotals(context, ready, reading),
+    copies,
+    cutCopies: copies,
+    allInPieceMm: reading.thread.inPieceMm,
+    hangingWidthMm: reading.widthMm,
+    hangingHeightMm: reading.heightMm,
+  }
+}
+
+type StrandThread = Readonly<{
+  events: EventList | undefined
+  measure: Journey['measures'][number]
+  inPieceMm: number
+  cutMm: readonly number[]
+  warnings: readonly RouteWarning[]
+}>
+
+/** Reads one copy of a strand. */
+function readStrandPart(
+  context: ReadContext,
+  { strand, slots, forms }: ReadyStrand,
+  { events, measure, inPieceMm: mm, cutMm, warnings }: StrandThread,
+): PartReading {
+  const { thread } = context
+  const [form] = forms
+  const route = events ?? emptyRoute
+  const slack = threadSlack('strand', thread.construction)
+  const inPieceMm =
+    form === undefined ? exactly(0) : threadSpread(mm, measure, { form, thread, slack })
+  const passes = countPasses(route, slots.length)
+  const fillTask = {
+    passes,
+    events: route,
+    formOf: (bead: number) => forms[bead] ?? context.options.forms[0] ?? neverForm(),
+    thread,
+    needle: context.needle,
+    tables: context.options,
+  }
+  const filled = readFill(fillTask)
+  const known = {
+    partId: strand.id,
+    beads: slots.length,
+    widthMm: widestBead(forms),
+    heightMm: addSpreads(forms.map(({ lengthMm }) => lengthMm)),
+    route,
+    thread: { inPieceMm, cutMm, spoolMm: spoolSpread(cutMm, inPieceMm) },
+    passes,
+    ...filled,
+    warnings: [...warnings, ...paletteWarnings(context, slots), ...fillWarnings(fillTask, filled)],
+    labourS: wholeSpread(scaleSpread(context.pace.perBeadS.strand, slots.length)),
+  }
+  return lazyPart(known, {
+    steps: () =>
+      benchSteps(route, {
+        letterOf: (bead) => slotLabel(slots[bead] ?? 0),
+        runs: undefined,
+        rowNumber: () => 1,
+        growsUp: false,
+      }),
+    words: () => [`${strand.name}: ${strand.beads}`],
+  })
+}
+
+function neverForm(): never {
+  throw new Error('Broken assumption: a strand with beads has forms')
+}
+
+function widestBead(forms: readonly BeadForm[]): Spread {
+  return forms.reduce(
+    (widest, { diameterMm }) => (diameterMm.value > widest.value ? diameterMm : widest),
+    exactly(0),
+  )
+}
+
+function strandTotals(context: ReadContext, { slots, forms }: ReadyStrand, reading: PartReading) {
+  const counts = new Uint32Array(slots.reduce((most, slot) => Math.max(most, slot + 1), 0))
+  slots.forEach((slot) => {
+    counts[slot] = (counts[slot] ?? 0) + 1
+  })
+  const fallback = forms[0] ?? context.options.forms[0] ?? neverForm()
+  return { reading, slots: slotTotals(counts, (slot) => context.formOfSlot(slot, fallback)) }
+}
+
+function anchorMissing({ anchor, name }: Strand): RouteWarning {
+  return {
+    code: 'anchor-missing',
+    severity: 'warning',
+    message: `"${name}" hangs from row ${(anchor?.row ?? 0) + 1}, bead ${(anchor?.bead ?? 0) + 1}, where no stitched bead is.`,
+    next: 'Choose a bead of the panel for it to hang from.',
+    beads: [],
+  }
+}
