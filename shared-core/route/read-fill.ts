@@ -72,15 +72,20 @@ export function fillWarnings(task: FillTask, { fill, holds }: HoleFill): readonl
       code: 'hole-full',
       severity: 'warning',
       message: `${count} beads get more passes than their holes hold: up to ${passes}, and ${holds[worst]} go through.`,
-      next: [
+      next: eitherOf(
         roomByWork(task, worst, holds[worst] ?? 0),
         fillAdvice(task, task.formOf(worst), passes),
-      ]
-        .filter((advice) => advice !== '')
-        .join(' '),
+      ),
       beads: full,
     },
   ]
+}
+
+/** Both pieces of advice in one, the work's first. */
+function eitherOf(work: string, material: string): string {
+  return work === ''
+    ? material
+    : `${work} Or ${material.charAt(0).toLowerCase()}${material.slice(1)}`
 }
 
 /** What of the work could go elsewhere, where that alone makes the passes fit: reinforcing, ends, ways woven. */
