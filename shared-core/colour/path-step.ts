@@ -32,7 +32,9 @@ export function placedOutline(
 export function pathText(outline: readonly PathStep[], digits = 3): string {
   const round = (value: number) => String(Number(value.toFixed(digits)) + 0)
   return outline
-    .map(([letter, ...numbers]) => `${letter}${(numbers as readonly number[]).map(round).join(' ')}`)
+    .map(
+      ([letter, ...numbers]) => `${letter}${(numbers as readonly number[]).map(round).join(' ')}`,
+    )
     .join('')
 }
 

@@ -25,6 +25,11 @@ export function slotSymbol(index: number): SlotSymbol {
   return { kind: 'letter', name: `the letter ${text}`, text }
 }
 
+/** The symbols of the first `n` slots, in order; the same slot always gets the same symbol. */
+export function slotSymbols(n: number): readonly SlotSymbol[] {
+  return Array.from({ length: n }, (_, index) => slotSymbol(index))
+}
+
 const disc = (x: number, y: number, radius: number, isHole = false) =>
   ellipse({ x, y, radiusX: radius, radiusY: radius, isHole })
 
@@ -56,7 +61,8 @@ const UP = polygon([0, -0.78, 0.84, 0.66, -0.84, 0.66])
 const HOURGLASS = polygon([-0.7, -0.78, 0.7, -0.78, 0.08, 0, 0.7, 0.78, -0.7, 0.78, -0.08, 0])
 const DIAMOND = polygon([0, -0.88, 0.66, 0, 0, 0.88, -0.66, 0])
 const TEE = polygon([
-  -0.75, -0.75, 0.75, -0.75, 0.75, -0.3, 0.23, -0.3, 0.23, 0.8, -0.23, 0.8, -0.23, -0.3, -0.75, -0.3,
+  -0.75, -0.75, 0.75, -0.75, 0.75, -0.3, 0.23, -0.3, 0.23, 0.8, -0.23, 0.8, -0.23, -0.3, -0.75,
+  -0.3,
 ])
 const ELL = polygon([-0.65, -0.8, -0.2, -0.8, -0.2, 0.33, 0.7, 0.33, 0.7, 0.78, -0.65, 0.78])
 

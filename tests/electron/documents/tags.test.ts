@@ -1,13 +1,14 @@
 import * as fc from 'fast-check'
 import jsQR from 'jsqr'
 import { describe, expect, it } from 'vitest'
-import type { Mark, Measure } from '../../../electron/service/documents/draw-list.ts'
+import type { Measure } from '../../../electron/service/documents/draw-list.ts'
 import { PAPER } from '../../../electron/service/documents/draw-list.ts'
 import { measureText, textRuns } from '../../../electron/service/documents/fonts.ts'
 import { makeTags } from '../../../electron/service/documents/make-tags.ts'
 import { qrCode } from '../../../electron/service/documents/qr-code.ts'
 import { TAG, type Tag, tagMarks, tagSheet } from '../../../electron/service/documents/tag-sheet.ts'
 import { wrapText } from '../../../electron/service/documents/wrap-text.ts'
+import { extent } from './mark-extent.ts'
 
 const tag: Tag = {
   name: 'Tidewrack diamond earrings',
@@ -29,23 +30,6 @@ const tag: Tag = {
       { xMm: 2.4, yMm: 0.65, colour: '#2f6f82' },
     ],
   },
-}
-
-/** Left, top, right and bottom of a mark in mm; a text's top is its cap height, near enough. */
-function extent(mark: Mark): readonly [number, number, number, number] {
-  switch (mark.kind) {
-    case 'text': {
-      const width = measureText(mark.text, mark.face, mark.sizePt)
-      const left = mark.xMm - { left: 0, right: width, centre: width / 2 }[mark.align]
-      return [left, mark.yMm - mark.sizePt * 0.25, left + width, mark.yMm]
-    }
-    case 'line':
-      return [mark.fromMm[0], mark.fromMm[1], mark.toMm[0], mark.toMm[1]]
-    case 'box':
-      return [mark.xMm, mark.yMm, mark.xMm + mark.widthMm, mark.yMm + mark.heightMm]
-    case 'modules':
-      return [mark.xMm, mark.yMm, mark.xMm + mark.sideMm, mark.yMm + mark.sideMm]
-  }
 }
 
 describe('qrCode', () => {

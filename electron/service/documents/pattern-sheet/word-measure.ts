@@ -18,6 +18,9 @@ export function wordMeasure(measure: Measure): Measure {
   return (text, face, sizePt) => {
     const words = text.split(' ')
     const space = widthOf(' ', face, sizePt)
-    return words.reduce((sum, word) => sum + widthOf(word, face, sizePt), space * (words.length - 1))
+    return words.reduce(
+      (sum, word) => sum + widthOf(word, face, sizePt),
+      space * (words.length - 1),
+    )
   }
 }
