@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useCallback, useMemo, useState } from 'react'
 import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { Room } from '../../../app/room.tsx'
@@ -41,6 +41,9 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
   const [colourwayId, setColourwayId] = useState<string>()
   // What a sheet is trying out: the picture and the figures follow it before it is saved.
   const [tried, setTried] = useState<Readonly<{ fillings?: Fillings; body?: DesignBody }>>({})
+  // Stable, because the sheets tell what they try whenever these change.
+  const tryFillings = useCallback((next: Fillings) => setTried({ fillings: next }), [])
+  const tryBody = useCallback((next: DesignBody) => setTried({ body: next }), [])
   const colourway = chosenColourway(design, colourwayId)
   const fillings = tried.fillings ?? colourway?.materials ?? NO_FILLINGS
   const body = tried.body ?? design.body
@@ -83,12 +86,8 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
           <Button kind="quiet" onClick={() => setSheet('versions')}>
             {`Version ${design.version}`}
           </Button>
-          <Button icon="thread" onClick={() => setSheet('working')}>
-            Working
-          </Button>
-          <Button icon="edit" onClick={() => setSheet('details')}>
-            Details
-          </Button>
+          <Button onClick={() => setSheet('working')}>Working</Button>
+          <Button onClick={() => setSheet('details')}>Details</Button>
           <Button kind="primary" icon="bead" onClick={() => setSheet('beads')}>
             Choose beads
           </Button>
@@ -133,7 +132,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
           colourway={colourway}
           materials={materials}
           format={format}
-          onTry={(next) => setTried({ fillings: next })}
+          onTry={tryFillings}
           onSaved={setColourwayId}
           onClose={close}
         />
@@ -146,7 +145,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
           startFrom={fillings}
           materials={materials}
           format={format}
-          onTry={(next) => setTried({ fillings: next })}
+          onTry={tryFillings}
           onSaved={setColourwayId}
           onClose={close}
         />
@@ -156,7 +155,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
         <WorkingSheet
           design={design}
           format={format}
-          onTry={(next) => setTried({ body: next })}
+          onTry={tryBody}
           onClose={close}
         />
       )}
