@@ -23,13 +23,14 @@ export async function setUpMoney(page: Page): Promise<readonly Finding[]> {
   await addPlace(page, job.marketBox, job.market)
   const { places } = await ask(page, 'workshop.read', {})
   const box = await tableRow(page, 'Places', job.marketBox)
+  const standing = await table(page, 'Places')
   await openTab(page, 'Workshop')
   return [
     await ownFigures(page),
     ...findings,
     {
       what: 'Places',
-      screen: (await table(page, 'Places')).map((row) => row['Place']).join(', '),
+      screen: standing.map((row) => row['Place']).join(', '),
       core: `${job.drawer}, ${job.marketBox}`,
       store: places.map(({ name }) => name).join(', '),
     },
