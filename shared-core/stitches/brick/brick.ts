@@ -4,7 +4,7 @@ import { beginRow, createEventWriter, finishEvents } from '../../route/event-wri
 import { findRuns, type Runs } from '../staggered/find-runs.ts'
 import { groupRuns } from '../staggered/group-runs.ts'
 import { layPlanned } from '../staggered/lay-planned.ts'
-import { type PlannedRun, type RunPlan, touching } from '../staggered/plan-runs.ts'
+import { type PlannedRun, type RunPlan, touchingCount } from '../staggered/plan-runs.ts'
 import { stitchWarnings } from '../staggered/stitch-warnings.ts'
 import type { RouteDraft, Stitch, StitchTask } from '../stitch.ts'
 import { brickHops, hopCosts } from './brick-hops.ts'
@@ -79,7 +79,7 @@ function layHung(
 ): boolean {
   const first = runs.first[run] ?? 0
   const last = runs.last[run] ?? 0
-  const isTip = touching(runs, run, edge).length === 0
+  const isTip = touchingCount(runs, run, edge) === 0
   return layBrickRun(work, { first, last, edge, along, lockAlways, isTip })
 }
 

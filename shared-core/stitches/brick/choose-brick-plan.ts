@@ -1,7 +1,13 @@
 import type { RouteSettings } from '../../design/design.ts'
 import { DOWN, UP } from '../../route/event-codes.ts'
 import { type Runs, runLength } from '../staggered/find-runs.ts'
-import { type PlanStart, planRuns, type RunPlan, touching } from '../staggered/plan-runs.ts'
+import {
+  type PlanStart,
+  planRuns,
+  type RunPlan,
+  touching,
+  touchingCount,
+} from '../staggered/plan-runs.ts'
 import type { StitchTask } from '../stitch.ts'
 
 /** Planned runs the search may spend in all, so that a giant chart is not searched for ever. */
@@ -70,14 +76,14 @@ function startRuns(
 
 /** A run where the shape splits, meets or ends. */
 function isTurning(runs: Runs, run: number): boolean {
-  return touching(runs, run, UP).length !== 1 || touching(runs, run, DOWN).length !== 1
+  return touchingCount(runs, run, UP) !== 1 || touchingCount(runs, run, DOWN) !== 1
 }
 
 function startsOf(runs: Runs, run: number, settings: RouteSettings): readonly PlanStart[] {
   const ladder = settings.start === 'ladder' || runLength(runs, run) !== 2
   const alongs =
     settings.startSide === undefined ? [1, -1] : [settings.startSide === 'left' ? 1 : -1]
-  const sides = [UP, DOWN].filter((side) => touching(runs, run, side).length > 0)
+  const sides = [UP, DOWN].filter((side) => touchingCount(runs, run, side) > 0)
   // A lone tip beyond a two-bead start is left to the tail.
   const worked = ladder ? sides : sides.filter((side) => !isLoneTip(runs, run, side))
   const outwards = worked.length > 0 ? worked : sides.length > 0 ? sides : [UP]
@@ -88,5 +94,5 @@ function startsOf(runs: Runs, run: number, settings: RouteSettings): readonly Pl
 function isLoneTip(runs: Runs, run: number, side: number): boolean {
   const [tip, another] = touching(runs, run, side)
   if (tip === undefined || another !== undefined || runLength(runs, tip) !== 1) return false
-  return touching(runs, tip, side).length === 0
+  return touchingCount(runs, tip, side) === 0
 }

@@ -2,7 +2,7 @@ import type { BeadIndex } from '../../chart/bead-index.ts'
 import type { RouteSettings } from '../../design/design.ts'
 import { DOWN, UP } from '../../route/event-codes.ts'
 import { type Runs, runLength } from '../staggered/find-runs.ts'
-import { planRuns, type RunPlan, touching } from '../staggered/plan-runs.ts'
+import { planRuns, type RunPlan, touching, touchingCount } from '../staggered/plan-runs.ts'
 
 /** A plan with the runs that are strung together at its start. */
 export type PeyotePlan = Readonly<{ plan: RunPlan; strung: readonly number[] }>
@@ -61,7 +61,7 @@ function startRuns(
   if (component.length <= MAX_STARTS) return component
   const widest = component.reduce((a, b) => (runLength(runs, b) > runLength(runs, a) ? b : a))
   const turning = component.filter(
-    (run) => touching(runs, run, UP).length !== 1 || touching(runs, run, DOWN).length !== 1,
+    (run) => touchingCount(runs, run, UP) !== 1 || touchingCount(runs, run, DOWN) !== 1,
   )
   return [...new Set([component[0] ?? 0, component.at(-1) ?? 0, widest, ...turning])].slice(
     0,
@@ -71,7 +71,7 @@ function startRuns(
 
 /** The sides a start may grow on; a start row asked for is strung whole, so it grows away from its other half. */
 function outwardSides(runs: Runs, run: number, startRow: number | undefined): readonly number[] {
-  const sides = [DOWN, UP].filter((side) => touching(runs, run, side).length > 0)
+  const sides = [DOWN, UP].filter((side) => touchingCount(runs, run, side) > 0)
   if (sides.length === 0) return [DOWN]
   if (startRow === undefined) return sides
   const whole = ((runs.row[run] ?? 0) & 1) === 0 ? DOWN : UP

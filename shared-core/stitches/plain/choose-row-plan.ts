@@ -2,7 +2,7 @@ import type { BeadIndex } from '../../chart/bead-index.ts'
 import type { RouteSettings } from '../../design/design.ts'
 import { DOWN, UP } from '../../route/event-codes.ts'
 import { type Runs, runLength } from '../staggered/find-runs.ts'
-import { planRuns, type RunPlan, touching } from '../staggered/plan-runs.ts'
+import { planRuns, type RunPlan, touchingCount } from '../staggered/plan-runs.ts'
 
 /** Planned runs the search may spend in all. */
 const SEARCH_BUDGET = 500_000
@@ -23,7 +23,7 @@ export function chooseRowPlan(
   let best: RunPlan | undefined
   let spent = 0
   for (const run of startRuns(runs, component, settings.startRow)) {
-    const sides = [DOWN, UP].filter((side) => touching(runs, run, side).length > 0)
+    const sides = [DOWN, UP].filter((side) => touchingCount(runs, run, side) > 0)
     for (const outward of sides.length > 0 ? sides : [DOWN]) {
       for (const along of alongs(settings)) {
         const plan = planRuns(index, runs, { run, along, outward, ladder: true }, { near: 0 })
@@ -58,7 +58,7 @@ function startRuns(
   if (asked.length > 0) return asked.slice(0, MAX_STARTS)
   if (component.length <= MAX_STARTS) return component
   const turning = component.filter(
-    (run) => touching(runs, run, UP).length !== 1 || touching(runs, run, DOWN).length !== 1,
+    (run) => touchingCount(runs, run, UP) !== 1 || touchingCount(runs, run, DOWN) !== 1,
   )
   const ends = [component[0] ?? 0, component.at(-1) ?? 0]
   return [...new Set([...ends, ...turning])].slice(0, MAX_STARTS)

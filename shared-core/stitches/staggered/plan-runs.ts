@@ -102,13 +102,19 @@ function tailTip({ runs }: Planner, { run, outward, ladder }: PlanStart): number
   const beyond = touching(runs, run, outward ^ 1)
   const tip = beyond[0]
   if (beyond.length !== 1 || tip === undefined || runLength(runs, tip) !== 1) return -1
-  return touching(runs, tip, outward ^ 1).length === 0 ? tip : -1
+  return touchingCount(runs, tip, outward ^ 1) === 0 ? tip : -1
 }
 
 /** Runs that touch a run on its `edge` side. */
 export function touching(runs: Runs, run: number, edge: number): Int32Array {
   const { list, from, to } = touchingRange(runs, run, edge)
   return list.subarray(from, to)
+}
+
+/** How many runs touch a run on its `edge` side. */
+export function touchingCount(runs: Runs, run: number, edge: number): number {
+  const { from, to } = touchingRange(runs, run, edge)
+  return to - from
 }
 
 /** Where the runs that touch a run on its `edge` side stand in their list. */
@@ -222,7 +228,7 @@ function planRun(planner: Planner, { run, edge }: Waiting): void {
   if (isInside(planner, run, edge, start - along)) planner.locks += 1
   planner.order.push({ run, edge, along, byTail: false })
   finishRun(planner, run, along, edge)
-  if (runLength(planner.runs, run) === 1 && touching(planner.runs, run, edge).length === 0) {
+  if (runLength(planner.runs, run) === 1 && touchingCount(planner.runs, run, edge) === 0) {
     // A tip lies across: the thread comes back into the work through the bead on its far side.
     planner.edge = edge ^ 1
     planner.row = base

@@ -20,6 +20,9 @@ const STITCHES: readonly StitchKind[] = [
   'right-angle-weave',
 ]
 
+/** Far above what a reading takes on an idle machine, far below for ever. */
+const BOUND_MS = 60_000
+
 const diamond = drawChart('brick', ['..A-A-', '.A-B-A-', 'A-B-B-A-', '.A-B-A-', '..A-A-'])
 
 function block(stitch: StitchKind, rows: number, columns: number): Chart {
@@ -427,15 +430,19 @@ describe('an impossible chart', () => {
     }
   })
 
-  it('of 100,000 columns, or 100,000 rows, or a comb of 2,000 teeth is read in bounded time', () => {
-    const comb = drawChart('brick', [`.${'A-A-..'.repeat(2000)}`, `${'A-A-A-'.repeat(2000)}`])
-    for (const chart of [block('brick', 2, 100_000), block('brick', 100_000, 2), comb]) {
-      const began = performance.now()
-      const reading = read(designOf([panelOf(chart)]))
-      expect(reading.beads).toBe(countBeads(chart))
-      expect(performance.now() - began).toBeLessThan(10_000)
-    }
-  }, 60_000)
+  it(
+    'of 100,000 columns, or 100,000 rows, or a comb of 2,000 teeth is read in bounded time',
+    () => {
+      const comb = drawChart('brick', [`.${'A-A-..'.repeat(2000)}`, `${'A-A-A-'.repeat(2000)}`])
+      for (const chart of [block('brick', 2, 100_000), block('brick', 100_000, 2), comb]) {
+        const began = performance.now()
+        const reading = read(designOf([panelOf(chart)]))
+        expect(reading.beads).toBe(countBeads(chart))
+        expect(performance.now() - began).toBeLessThan(BOUND_MS)
+      }
+    },
+    3 * BOUND_MS,
+  )
 
   it('of loose beads on a checkerboard is read in bounded time', () => {
     const rows = Array.from({ length: 300 }, (_, row) => ({
@@ -444,7 +451,7 @@ describe('an impossible chart', () => {
     }))
     const began = performance.now()
     expect(warningsOf({ stitch: 'brick', rows })).toContain('floating-beads')
-    expect(performance.now() - began).toBeLessThan(10_000)
+    expect(performance.now() - began).toBeLessThan(BOUND_MS)
   })
 
   it('asks for a start row it cannot have, and says which is used', () => {
