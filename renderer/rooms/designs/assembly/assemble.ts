@@ -1,7 +1,7 @@
 import type { BeadForm } from '../../../../shared-core/beads/bead-form.ts'
 import { findForm, findThread } from '../../../../shared-core/beads/bead-tables.ts'
 import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
-import { indexBeads } from '../../../../shared-core/chart/bead-index.ts'
+import { type BeadIndex, indexBeads } from '../../../../shared-core/chart/bead-index.ts'
 import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
 import type { DesignBody, Panel } from '../../../../shared-core/design/design.ts'
@@ -23,6 +23,8 @@ export type PlacedPart = Readonly<{
   firstBead: number
   beads: number
   geometry: PartGeometry
+  /** Where its beads lie in their rows; a strand has no rows. */
+  index: BeadIndex | undefined
   /** Its hole ends in the picture; those of the panel it joins, for a strand that hangs. */
   own: HoleEnds
   joined: HoleEnds | undefined
@@ -88,5 +90,5 @@ function panelPiece(panel: Panel, context: PanelContext): Piece {
   const scene = chartScene({ chart, form, palette, threadMm: threadGapMm(threadMm) })
   const geometry = panelGeometry(chart, index, form, threadMm)
   const strands: readonly PlacedStrand[] = hangStrands(panel, { ...context, index, geometry })
-  return { partId: panel.id, name: panel.name, scene, geometry, strands }
+  return { partId: panel.id, name: panel.name, scene, index, geometry, strands }
 }

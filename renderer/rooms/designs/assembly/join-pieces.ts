@@ -1,3 +1,4 @@
+import type { BeadIndex } from '../../../../shared-core/chart/bead-index.ts'
 import type { PartGeometry } from '../../../../shared-core/route/part-geometry.ts'
 import { endsOf, type HoleEnds } from '../../../../shared-core/route/route-line.ts'
 import type { BeadLook } from '../../../drawing/bead-look.ts'
@@ -12,6 +13,7 @@ export type Piece = Readonly<{
   partId: string
   name: string
   scene?: BeadScene
+  index?: BeadIndex
   geometry?: PartGeometry
   strands: readonly PlacedStrand[]
 }>
@@ -101,10 +103,11 @@ function addPiece(joining: Joining, piece: Piece): void {
 }
 
 function panelPart(piece: Piece, firstBead: number, shift: Shift): readonly PlacedPart[] {
-  const { partId, name, scene, geometry } = piece
+  const { partId, name, scene, index, geometry } = piece
   if (scene === undefined || geometry === undefined) return []
   const own = shift(endsOf(geometry))
-  return [{ partId, name, firstBead, beads: scene.xMm.length, geometry, own, joined: undefined }]
+  const beads = scene.xMm.length
+  return [{ partId, name, firstBead, beads, index, geometry, own, joined: undefined }]
 }
 
 function copyPanel(joining: Joining, from: BeadScene, dx: number, dy: number): void {
@@ -144,6 +147,7 @@ function addStrand(
     name,
     firstBead: first,
     beads: slots.length,
+    index: undefined,
     geometry,
     own: shift(strandEnds(places, isFolded)),
     joined: piece.geometry && shift(endsOf(piece.geometry)),

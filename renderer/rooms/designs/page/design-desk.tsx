@@ -152,12 +152,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
       )}
       {sheet === 'details' && <DetailsSheet design={design} format={format} onClose={close} />}
       {sheet === 'working' && (
-        <WorkingSheet
-          design={design}
-          format={format}
-          onTry={tryBody}
-          onClose={close}
-        />
+        <WorkingSheet design={design} format={format} onTry={tryBody} onClose={close} />
       )}
       {sheet === 'versions' && (
         <VersionsSheet design={design} format={format} onVersion={onVersion} onClose={close} />

@@ -1,8 +1,9 @@
-import { useMemo, useState } from 'react'
+import { useMemo, useRef, useState } from 'react'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Format } from '../../../app/format.ts'
 import { BeadPicture } from '../../../drawing/bead-picture.tsx'
 import { highlightLayer } from '../../../drawing/layers/highlight-layer.ts'
+import type { PictureHandle } from '../../../drawing/use-picture.ts'
 import { Button } from '../../../ui/button.tsx'
 import { EmptyState } from '../../../ui/empty-state.tsx'
 import type { Assembly } from '../assembly/assemble.ts'
@@ -14,9 +15,12 @@ import { FillLegend } from './fill-legend.tsx'
 import { PassLegend } from './pass-legend.tsx'
 import type { ShownStep } from './shown-step.ts'
 import type { SlotBead } from './slot-beads.ts'
+import { tellBead } from './tell-bead.ts'
 import { ThreadStrip } from './thread-strip.tsx'
+import { useFollow } from './use-follow.ts'
 import { useLevelView } from './use-level-view.ts'
 import { useThreadView } from './use-thread-view.ts'
+import { useToldBead } from './use-told-bead.ts'
 import type { ViewName } from './views.ts'
 import { type ShownWarning, WarningList } from './warning-list.tsx'
 
@@ -34,9 +38,9 @@ type PictureStageProps = Readonly<{
 
 /** The piece as beads, and over it whatever the view tells: the thread, its passes, its holes. */
 export function PictureStage(props: PictureStageProps) {
-  const { assembly: hanging } = props
+  const { assembly: hanging, body } = props
   const [asked, setAsked] = useState<boolean>()
-  const isLying = asked ?? (hanging !== undefined && isLong(hanging.scene))
+  const isLying = asked ?? (hanging !== undefined && isBetterLying(hanging, body))
   const assembly = useMemo(
     () => (isLying && hanging !== undefined ? layAcross(hanging) : hanging),
     [isLying, hanging],
@@ -51,6 +55,11 @@ export function PictureStage(props: PictureStageProps) {
   return (
     <Stage {...props} assembly={assembly} isLying={isLying} onTurn={() => setAsked(!isLying)} />
   )
+}
+
+/** Long flat pieces lie on the table; what has strands hangs as it is worn. */
+function isBetterLying({ scene }: Assembly, { parts }: DesignBody): boolean {
+  return isLong(scene) && parts.every(({ kind }) => kind === 'panel')
 }
 
 type StageProps = PictureStageProps &
@@ -72,6 +81,9 @@ function Stage({
   const player = useMemo(createPlayer, [])
   const thread = useThreadView({ isOn: view === 'thread', body, reading, assembly, player, step })
   const levels = useLevelView({ view, reading, assembly })
+  const picture = useRef<PictureHandle>(null)
+  const told = useToldBead(assembly, picture)
+  useFollow(picture, thread.needleAt)
   const marked = useMemo(() => {
     if (shown === undefined) return undefined
     const found = assembly.parts
@@ -80,21 +92,41 @@ function Stage({
     return highlightLayer(found, 'warn')
   }, [shown, assembly])
   const layers = useMemo(
-    () => [...thread.layers, ...levels.layers, ...(marked === undefined ? [] : [marked])],
-    [thread.layers, levels.layers, marked],
+    () => [
+      ...levels.layers,
+      ...thread.layers,
+      ...(marked === undefined ? [] : [marked]),
+      ...told.layers,
+    ],
+    [thread.layers, levels.layers, marked, told.layers],
   )
   return (
     <div className="design-stage">
       <Button small className="design-turn" onClick={onTurn}>
         {isLying ? 'Stand it up' : 'Lay it across'}
       </Button>
-      <BeadPicture
-        scene={levels.scene}
-        label={`${name}, seen from the front`}
-        description={describePiece({ body, reading, beads, format })}
-        layers={layers}
-        {...(view === 'thread' ? { onKeyDown: thread.onKeyDown } : {})}
-      />
+      <div
+        className="design-picture"
+        onPointerMove={told.onPointerMove}
+        onPointerLeave={told.onPointerLeave}
+      >
+        <BeadPicture
+          ref={picture}
+          scene={levels.scene}
+          label={`${name}, seen from the front`}
+          description={describePiece({ body, reading, beads, format })}
+          layers={layers}
+          onKeyDown={(event) => {
+            told.onKeyDown(event)
+            if (view === 'thread') thread.onKeyDown(event)
+          }}
+        />
+        <p className="design-told" aria-live="polite">
+          {told.bead < 0
+            ? ''
+            : tellBead(told.bead, { assembly, body, parts: reading?.parts, beads, format })}
+        </p>
+      </div>
       {view === 'thread' && <ThreadStrip thread={thread} body={body} player={player} />}
       {view === 'passes' && <PassLegend levels={levels.levels} format={format} />}
       {view === 'holes' && (

@@ -2,12 +2,13 @@ import { type KeyboardEvent, useEffect, useMemo, useState } from 'react'
 import { findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { OverlayLayer } from '../../../drawing/overlay.ts'
+import type { PointMm } from '../../../drawing/use-picture-input.ts'
 import type { Assembly } from '../assembly/assemble.ts'
 import type { PlainReading } from '../reading/plain-reading.ts'
 import { pickedAt } from '../thread/picked-at.ts'
 import { type Player, type Playing, type Reel, stepAt } from '../thread/player.ts'
 import { threadLayer } from '../thread/thread-layer.ts'
-import { threadPath } from '../thread/thread-path.ts'
+import { type ThreadPath, threadPath } from '../thread/thread-path.ts'
 import { unpickedLayer } from '../thread/unpicked-layer.ts'
 import { usePlaying } from '../thread/use-playing.ts'
 import { useReel } from '../thread/use-reel.ts'
@@ -18,6 +19,8 @@ export type ThreadView = Readonly<{
   layers: readonly OverlayLayer[]
   reel: Reel | undefined
   playing: Playing
+  /** Where the needle is, mm; nowhere before it begins. */
+  needleAt: PointMm | undefined
   partId: string | undefined
   choosePart: (partId: string) => void
   onKeyDown: (event: KeyboardEvent) => void
@@ -63,18 +66,26 @@ export function useThreadView({
     const step = reel.steps[stepAt(reel.steps, event)]
     const isWhole = event >= reel.line.upTo.length - 1
     const litFrom = step === undefined || isWhole ? reach : firstPoint(reel, step.fromEvent)
-    return [unpickedLayer(picked, event), threadLayer({ path, threadMm, reach, litFrom })]
+    const thread = threadLayer({ path, threadMm, reach, litFrom })
+    return isWhole ? [thread] : [unpickedLayer(picked, event), thread]
   }, [isOn, reel, path, picked, playing, threadMm])
   return {
     layers,
     reel,
     playing,
+    needleAt: isOn && path !== undefined ? needleAt(path, playing.reach) : undefined,
     partId: part?.partId,
     choosePart: setChosen,
     onKeyDown: (event) => {
       if (answerKey(event.key, player)) event.preventDefault()
     },
   }
+}
+
+function needleAt({ xMm, yMm }: ThreadPath, reach: number): PointMm | undefined {
+  const last = Math.ceil(reach) - 1
+  const [x, y] = [xMm[last], yMm[last]]
+  return x === undefined || y === undefined ? undefined : { xMm: x, yMm: y }
 }
 
 function firstPoint({ line }: Reel, event: number): number {
