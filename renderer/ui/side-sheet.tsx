@@ -38,7 +38,10 @@ export function SideSheet({
             <Base.Title className="side-sheet-title">{title}</Base.Title>
             <Base.Close render={<IconButton icon="close" label="Close" />} />
           </header>
-          <div className="side-sheet-body">{children}</div>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by key too */}
+          <div className="side-sheet-body" tabIndex={0}>
+            {children}
+          </div>
           {actions !== undefined && <footer className="side-sheet-actions">{actions}</footer>}
         </Base.Popup>
       </Base.Portal>

@@ -33,8 +33,14 @@ export function Table<R>(props: TableProps<R>) {
   const { from, to, abovePx, belowPx } = useRowWindow(box, sorted.length)
   const width = columns.length + (actions === undefined ? 0 : 1)
   if (rows.length === 0 && empty !== undefined) return empty
+  const isLong = sorted.length > WHOLE_UP_TO
   return (
-    <div ref={box} className={`table-box${sorted.length > WHOLE_UP_TO ? ' table-long' : ''}`}>
+    // What scrolls must scroll by key too.
+    <div
+      ref={box}
+      className={`table-box${isLong ? ' table-long' : ''}`}
+      tabIndex={isLong ? 0 : undefined}
+    >
       <table className="table" aria-rowcount={sorted.length + 1}>
         <caption className={captionShown ? 'table-caption' : 'unseen'}>{caption}</caption>
         <thead>
