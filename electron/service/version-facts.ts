@@ -5,7 +5,7 @@ import type { VersionFacts } from './store/facts.ts'
 import type { View } from './store/view.ts'
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
-const EDITION = 1
+export const READING_EDITION = 1
 
 /** The facts of versions by id, read once and then kept in the file and in memory. */
 export async function versionFacts(
@@ -40,7 +40,7 @@ async function recall({ trx, memory }: View, versionIds: readonly string[]): Pro
       .selectFrom('version_reading')
       .select(['version_id', 'reading_json'])
       .where('version_id', 'in', versionIds.slice(from, from + AT_ONCE))
-      .where('edition', '=', EDITION)
+      .where('edition', '=', READING_EDITION)
       .execute()
     for (const row of rows) {
       memory.set(row.version_id, JSON.parse(row.reading_json) as VersionFacts)
@@ -70,7 +70,7 @@ async function readAndKeep({ trx, memory }: View, versionId: string): Promise<vo
     labour: reading.labour,
     unitMassMg: reading.unitMassMg,
   }
-  const kept = { edition: EDITION, reading_json: JSON.stringify(facts) }
+  const kept = { edition: READING_EDITION, reading_json: JSON.stringify(facts) }
   await trx
     .insertInto('version_reading')
     .values({ version_id: versionId, ...kept })

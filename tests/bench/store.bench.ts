@@ -30,7 +30,7 @@ const READS = [
      where removed_by is null`,
   'select * from weighing where removed_by is null order by at_ms, id',
   'select colourway_id, key, material_id from colourway_material where removed_by is null',
-  'select version_id, reading_json from version_reading where edition = 1',
+  'select version_id, reading_json from version_reading',
   `select l.id, l.material_id, l.bought_on, b.on_hand
      from lot l join lot_balance b on b.lot_id = l.id where l.removed_by is null`,
 ] as const

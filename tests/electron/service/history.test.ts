@@ -1,3 +1,7 @@
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import BetterSqlite from 'better-sqlite3'
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { observe } from './observe.ts'
@@ -87,6 +91,21 @@ describe('history', () => {
     ])
     expect([canUndo, canRedo]).toEqual([true, false])
     await shop.studio.close()
+  })
+
+  it('turns nothing back that something else has changed since, and leaves all as it is', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'tallystrand-history-'))
+    const file = join(folder, 'workshop.tally')
+    const shop = await openSmallWorkshop(file)
+    await shop.studio.ask('designs.archive', { id: shop.designId, archived: true })
+    const other = new BetterSqlite(file)
+    other.exec('update design set archived = 0')
+    other.close()
+    const before = await observe(shop.studio)
+    expect(await shop.studio.refused('history.undo', {})).toMatchObject({ code: 'changed-since' })
+    expect(await observe(shop.studio)).toEqual(before)
+    await shop.studio.close()
+    rmSync(folder, { recursive: true, force: true })
   })
 
   it('keeps no step that changed nothing', async () => {
