@@ -23,11 +23,7 @@ export function tellBead(bead: number, { assembly, body, parts, beads, format }:
   const slot = beads[assembly.scene.slotOf[bead] ?? 0]
   const name =
     slot === undefined ? '' : `${slot.slot.label} ${slot.material?.name ?? slot.slot.name}`
-  return [
-    placeOf(body, placed.partId, number),
-    name,
-    passesOf(parts, placed.partId, number, format),
-  ]
+  return [placeOf(body, placed, number), name, passesOf(parts, placed.partId, number, format)]
     .filter((words) => words !== '')
     .join(': ')
 }
