@@ -111,10 +111,16 @@ function paintStreak(brush: Brush, light: FinishLight, look: BeadLook, { box, ax
   const at = isRound ? 0.34 : 0.29
   const cx = x + width * (axis === 'vertical' ? at : isRound ? at : 0.42)
   const cy = y + height * (axis === 'vertical' ? (isRound ? 0.34 : 0.42) : at)
-  brush.fillStyle = `rgb(255 250 236 / ${light.streak})`
-  brush.filter = `blur(${Math.max(0.4, Math.min(w, h) * 0.22)}px)`
-  brush.beginPath()
-  brush.ellipse(cx, cy, w / 2, h / 2, isRound ? -0.6 : 0, 0, Math.PI * 2)
-  brush.fill()
-  brush.filter = 'none'
+  // A gradient, not a blur: a blur filter costs a hundred times as much.
+  const gleam = brush.createRadialGradient(0, 0, 0, 0, 0, 1)
+  gleam.addColorStop(0, `rgb(255 250 236 / ${light.streak})`)
+  gleam.addColorStop(0.55, `rgb(255 250 236 / ${light.streak * 0.85})`)
+  gleam.addColorStop(1, 'rgb(255 250 236 / 0)')
+  brush.save()
+  brush.translate(cx, cy)
+  if (isRound) brush.rotate(-0.6)
+  brush.scale(w * 0.62, h * 0.56)
+  brush.fillStyle = gleam
+  brush.fillRect(-1, -1, 2, 2)
+  brush.restore()
 }
