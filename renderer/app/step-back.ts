@@ -5,14 +5,22 @@ import { refreshAfter } from './refresh.ts'
 /** Takes back the latest step that stands, and says which. */
 export function undo(): Promise<void> {
   return step('history.undo', (label) =>
-    showToast({ text: `Undone: ${label}`, action: { label: 'Redo', run: () => void redo() } }),
+    showToast({
+      isStep: true,
+      text: `Undone: ${label}`,
+      action: { label: 'Redo', run: () => void redo() },
+    }),
   )
 }
 
 /** Does the latest undone step again, and says which. */
 export function redo(): Promise<void> {
   return step('history.redo', (label) =>
-    showToast({ text: `Done again: ${label}`, action: { label: 'Undo', run: () => void undo() } }),
+    showToast({
+      isStep: true,
+      text: `Done again: ${label}`,
+      action: { label: 'Undo', run: () => void undo() },
+    }),
   )
 }
 

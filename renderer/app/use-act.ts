@@ -32,6 +32,7 @@ export function useAct<N extends CallName>(name: N, { said }: ActOptions<N> = {}
       await refreshAfter(name)
       if (said !== undefined) {
         showToast({
+          isStep: true,
           text: said(answer.value, input),
           action: { label: 'Undo', run: () => void undo() },
         })

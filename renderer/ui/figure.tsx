@@ -49,7 +49,8 @@ export function Figure({
 
 function Digits({ text }: Readonly<{ text: string | undefined }>) {
   if (text === undefined) return <span className="figure-waiting">…</span>
-  const [, digits = text, unit = ''] = /^(.*\d)[\s\u00a0](\D+)$/u.exec(text) ?? []
+  // A text that begins with a letter is a date or a name, not a quantity with its unit.
+  const [, digits = text, unit = ''] = /^(\P{L}.*\d|\d)[\s\u00a0](\D+)$/u.exec(text) ?? []
   return (
     <span className="figure-digits">
       {digits}

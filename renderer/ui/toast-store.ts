@@ -5,6 +5,8 @@ export type Toast = Readonly<{
   /** `undo` while the act can be taken back from here. */
   action?: Readonly<{ label: string; run: () => void }> | undefined
   tone: 'done' | 'refused'
+  /** It tells of a step of the history. Only the latest can be taken back, so a newer one replaces it. */
+  isStep?: true
 }>
 
 /** Long enough to read and to reach the button; a refused act stays until it is closed. */
@@ -37,7 +39,8 @@ export function showToast(
 ): number {
   lastId += 1
   const id = lastId
-  set([...toasts, { tone: 'done', ...toast, id } as const].slice(-MOST_AT_ONCE))
+  const others = toast.isStep === true ? toasts.filter(({ isStep }) => isStep !== true) : toasts
+  set([...others, { tone: 'done', ...toast, id } as const].slice(-MOST_AT_ONCE))
   if (toast.tone !== 'refused') setTimeout(() => closeToast(id), STAYS_MS)
   return id
 }

@@ -27,6 +27,14 @@ describe('toasts', () => {
     expect(readToasts().map(({ text }) => text)).toEqual(['b', 'c', 'd'])
   })
 
+  it('offer the way back of the latest step only, beside what is no step', () => {
+    const undo = { label: 'Undo', run: () => {} }
+    showToast({ text: 'Entered OR-0001', isStep: true, action: undo })
+    showToast({ text: 'Saved tags.pdf' })
+    showToast({ text: 'Entered OR-0002', isStep: true, action: undo })
+    expect(readToasts().map(({ text }) => text)).toEqual(['Saved tags.pdf', 'Entered OR-0002'])
+  })
+
   it('tell those who listen, until they stop', () => {
     const heard = vi.fn()
     const stop = onToasts(heard)
