@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test'
 
+import { sizeWords } from '../../../renderer/rooms/designs/figures/size-words.ts'
 import type { DesignReading } from '../../../shared-core/design/reading.ts'
 import { ask } from '../ask.ts'
 import type { Studio } from '../studio.ts'
@@ -68,7 +69,7 @@ async function firstFigures(
     {
       what: 'Finished size',
       screen: await figure(page, 'Finished size'),
-      core: sizeWords(reading),
+      core: sizeWords(reading, format),
     },
     {
       what: 'Thread in it',
@@ -121,11 +122,4 @@ async function chooseBeads(
       core: format.thread(reading.thread.spoolMm.value),
     },
   ]
-}
-
-/** Width by height, the unit once where both have the same: `17,6 × 32,3 mm`. */
-function sizeWords({ widthMm, heightMm }: DesignReading): string {
-  const [wide, high] = [format.size(widthMm.value), format.size(heightMm.value)]
-  const [, figure, unit = ''] = /^(.*\d)(\D+)$/.exec(wide) ?? []
-  return `${high.endsWith(unit) ? figure : wide} × ${high}`
 }

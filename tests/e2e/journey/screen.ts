@@ -1,9 +1,12 @@
 import type { Locator, Page } from '@playwright/test'
 
+import { ask } from '../ask.ts'
+
 // What a person reads off the screen, found by what is written beside it.
 
 /** The figure that stands under a label: `€ 24,80`. Waits until there is one. */
 export async function figure(where: Page | Locator, label: string): Promise<string> {
+  await settle(where)
   const term = where.getByRole('term').filter({ hasText: new RegExp(`^${escaped(label)}$`) })
   const value = term.locator('xpath=following-sibling::dd').first()
   await value.filter({ hasNotText: '…' }).waitFor()
@@ -17,6 +20,7 @@ export async function table(
 ): Promise<readonly Readonly<Record<string, string>>[]> {
   const found = where.getByRole('table', { name: caption })
   await found.first().waitFor()
+  await settle(where)
   const rows = await found.first().evaluate((element) => {
     // biome-ignore lint/performance/useDomNodeTextContent: what is hidden is not read
     const text = (cell: Element) => (cell instanceof HTMLElement ? cell.innerText : '')
@@ -39,6 +43,21 @@ export async function tableRow(
     throw new Error(`The table “${caption}” has no row that begins with ${name}, but ${names}.`)
   }
   return row
+}
+
+/**
+ * Lets the screen catch up: a room shows what it knew at once and then what is true now.
+ *
+ * The service answers in turn, so an answer to us means the room has had its own.
+ */
+async function settle(where: Page | Locator): Promise<void> {
+  const page = 'page' in where ? where.page() : where
+  for (let round = 0; round < 2; round += 1) {
+    await ask(page, 'workshop.read', {})
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    )
+  }
 }
 
 /** What was just done, as the newest toast says it. */
