@@ -8,6 +8,7 @@ import { finishMake, planMakeCall } from './makes.ts'
 import { listMaterialViews, readMaterial, saveMaterial } from './materials.ts'
 import { listOrderViews, readOrder, saveOrder, setOrderState } from './orders.ts'
 import { coverAllOrders, coverOrder } from './orders-cover.ts'
+import { makeSheet } from './pattern-sheet.ts'
 import { endPiece, movePieces, sellPiece } from './piece-acts.ts'
 import { listPieces, readPiece } from './pieces.ts'
 import { readPriceSheet, setPrice } from './prices.ts'
@@ -26,6 +27,7 @@ export const queryHandlers: { readonly [N in Exclude<QueryName, PureName>]: Quer
   'stockFile.preview': previewStockFile,
   'designs.list': listDesigns,
   'designs.read': readDesignWhole,
+  'designs.sheet': makeSheet,
   'orders.list': listOrderViews,
   'orders.read': readOrder,
   'orders.cover': coverOrder,

@@ -103,6 +103,7 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
       materials: colourway?.materials,
       colourwayId: undefined,
     },
+    'designs.sheet': { ...what, audience: 'sale', paper: 'a4' },
     'chartFile.preview': { file: sampleFile('tidewrack-chart.csv') },
     'orders.list': { state: 'all' },
     'orders.read': { id: orders[0]?.id },

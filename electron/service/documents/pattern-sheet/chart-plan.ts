@@ -26,7 +26,7 @@ export type PlanTask = Readonly<{
 }>
 
 /** The shorter side of a printed bead in mm: as small as a symbol can be read, as large as is of use. */
-export const BEAD_SIDE = { least: 3, most: 6.4 } as const
+export const BEAD_SIDE = { least: 3, most: 8 } as const
 /** Above a block, for the numbers of columns. */
 export const COLUMN_LABELS_MM = 4
 const BETWEEN_BLOCKS_MM = 5

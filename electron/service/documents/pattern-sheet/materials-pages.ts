@@ -2,17 +2,15 @@ import { findForm, findThread, referenceTables } from '../../../../shared-core/b
 import { slotIndex } from '../../../../shared-core/chart/chart.ts'
 import { extraKey, threadKey } from '../../../../shared-core/design/bill.ts'
 import { formatThread } from '../../../../shared-core/units/format-length.ts'
-import { formatMass } from '../../../../shared-core/units/format-mass.ts'
-import { formatCount } from '../../../../shared-core/units/format-number.ts'
+import { formatCount, formatNumber } from '../../../../shared-core/units/format-number.ts'
 import { threadMm } from '../../../../shared-core/units/length.ts'
-import { massMg } from '../../../../shared-core/units/mass.ts'
 import { slotStamps } from './chart-marks.ts'
 import type { SheetData } from './sheet-data.ts'
 import { LINE } from './sheet-frame.ts'
 import { EDGE, INK, rule, SOFT, text } from './sheet-style.ts'
 import { cutWords } from './sheet-words.ts'
 import type { SheetWriter } from './sheet-writer.ts'
-import type { SlotLook } from './slot-look.ts'
+import { capitalised, type SlotLook } from './slot-look.ts'
 
 /** What a kit holds beyond the need, so that no student runs out. @source common practice: 10 to 15 % */
 const KIT_SPARE = 0.12
@@ -38,6 +36,10 @@ export function writeMaterials(
   tools(writer, data)
 }
 
+function grams(mg: number, { decimal }: SheetData): string {
+  return `${formatNumber((mg / 1000).toFixed(2), decimal)} g`
+}
+
 /** Where the table's columns stand, mm from the left; figures end at theirs. */
 const AT = { letter: 9, name: 19, size: 86, finish: 122, count: 154 } as const
 
@@ -45,12 +47,14 @@ function beadTable(writer: SheetWriter, data: SheetData, lookOf: (slot: number) 
   writer.down(0.5)
   tableHead(writer)
   const used = data.reading.counts.filter(({ count }) => count > 0)
-  let grams = 0
+  let allMg = 0
   for (const slot of used) {
     const index = slotIndex(slot.label) ?? 0
     const needMg = data.needMg[slot.label] ?? slot.needMg.value
-    const have = Math.ceil(data.audience === 'class' ? needMg * (1 + KIT_SPARE) : needMg)
-    grams += have
+    const needed = data.audience === 'class' ? needMg * (1 + KIT_SPARE) : needMg
+    // To a hundredth of a gram, as a bench scale shows; the sum is then the sum of what is printed.
+    const have = Math.ceil(needed / 10 - 1e-9) * 10
+    allMg += have
     tableRow(writer, data, { look: lookOf(index), count: slot.count, haveMg: have })
   }
   writer.keep(2)
@@ -60,7 +64,7 @@ function beadTable(writer: SheetWriter, data: SheetData, lookOf: (slot: number) 
   writer.put(
     text(frame.left + AT.name, y, 'In all', { face: 'text-strong' }),
     text(frame.left + AT.count, y, formatCount(data.reading.beads), strong),
-    text(frame.right, y, formatMass(massMg(grams), data.decimal), strong),
+    text(frame.right, y, grams(allMg, data), strong),
   )
   writer.down(1)
 }
@@ -108,7 +112,7 @@ function tableRow(writer: SheetWriter, data: SheetData, { look, count, haveMg }:
     ...size.map((line, i) => text(left + AT.size, y + i * LINE, line)),
     text(left + AT.finish, y, look.finish),
     text(left + AT.count, y, formatCount(count), { align: 'right' }),
-    text(right, y, formatMass(massMg(haveMg), data.decimal), { align: 'right' }),
+    text(right, y, grams(haveMg, data), { align: 'right' }),
   )
   if (under !== '') {
     const line = writer.wrapped(under, 'text', 8.5, AT.size - AT.name - 3, 1)[0] ?? ''
@@ -127,7 +131,7 @@ function threadAndNeedle(writer: SheetWriter, data: SheetData): void {
   writer.heading('Thread and needle')
   const spool = formatThread(threadMm(Math.ceil(reading.thread.spoolMm.value)), { decimal })
   const spread = formatThread(threadMm(Math.ceil(reading.thread.spoolMm.high)), { decimal })
-  line(writer, chosen === undefined || chosen === name ? name : `${chosen} (${name})`)
+  line(writer, chosen === undefined ? name : `${capitalised(chosen)} (${name})`)
   line(writer, `${spool} in all, up to ${spread} with a loose hand. Cut ${cutWords(data)}.`)
   line(writer, `Beading needle, size ${body.needleSize}`)
 }

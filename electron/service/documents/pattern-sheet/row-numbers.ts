@@ -6,7 +6,7 @@ import type { PrintedChart } from './printed-chart.ts'
 import { EDGE, INK, SOFT, TIDE, text } from './sheet-style.ts'
 
 const ARROW: readonly PathStep[] = polygon([
-  -1.1, -0.14, 0.25, -0.14, 0.25, -0.62, 1.1, 0, 0.25, 0.62, 0.25, 0.14, -1.1, 0.14,
+  -1.3, -0.16, 0.2, -0.16, 0.2, -0.75, 1.3, 0, 0.2, 0.75, 0.2, 0.16, -1.3, 0.16,
 ])
 
 /** Numbers of the rows as they are worked, each at the side its row begins at, with an arrow into the row. */
@@ -74,6 +74,6 @@ function guide({ chart, pitch }: PrintedChart, page: OnPage, end: RowEnd): reado
   const reach = pitch.halfMm * page.scale + 0.8
   const [from, to] =
     end.side === 'left' ? [page.left - 0.8, centre - reach] : [centre + reach, page.right + 0.8]
-  if (to - from < 2.5) return []
+  if (to - from < 4 * pitch.halfMm * page.scale) return []
   return [{ kind: 'line', fromMm: [from, end.y], toMm: [to, end.y], widthMm: 0.1, colour: EDGE }]
 }

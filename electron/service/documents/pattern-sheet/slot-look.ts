@@ -26,7 +26,7 @@ export function slotLooks({ body, fillings }: SheetData): (slot: number) => Slot
     return {
       index,
       letter,
-      name: filling?.name ?? (entry?.name || 'No bead chosen'),
+      name: capitalised(filling?.name ?? (entry?.name || 'no bead chosen')),
       code: filling?.code ?? '',
       drawer: filling?.drawer ?? '',
       colourHex: filling?.colourHex ?? entry?.colourHex ?? '#888888',
@@ -39,4 +39,10 @@ export function slotLooks({ body, fillings }: SheetData): (slot: number) => Slot
     known.set(index, found)
     return found
   }
+}
+
+/** A name as it begins a line of a list. */
+export function capitalised(name: string): string {
+  const [first = '', ...rest] = name
+  return `${first.toLocaleUpperCase('en')}${rest.join('')}`
 }

@@ -1,9 +1,9 @@
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
-import type { PartReading } from '../../../../shared-core/design/reading.ts'
 import type { SheetData } from './sheet-data.ts'
 import { SOFT, text } from './sheet-style.ts'
 import { cutWords } from './sheet-words.ts'
 import type { SheetWriter } from './sheet-writer.ts'
+import { tellSteps } from './tell-steps.ts'
 
 /** Letters of bead-by-bead steps printed for a part, at most: four pages or so. */
 const MOST_LETTERS = 12_000
@@ -15,12 +15,24 @@ export function writeSteps(writer: SheetWriter, data: SheetData): void {
   orderOfWork(data).forEach((words, i) => {
     numbered(writer, i + 1, words)
   })
-  for (const part of data.body.parts) {
-    const reading = data.reading.parts.find(({ partId }) => partId === part.id)
-    if (reading === undefined || reading.steps.length === 0) continue
-    writer.heading(`${part.name}, bead by bead`)
-    partSteps(writer, reading)
+  const toldOf = (partId: string) => {
+    const reading = data.reading.parts.find((part) => part.partId === partId)
+    return reading === undefined ? [] : tellSteps(reading.steps)
   }
+  const { parts } = data.body
+  for (const part of parts.filter(({ kind }) => kind === 'panel')) {
+    const told = toldOf(part.id)
+    if (told.length === 0) continue
+    writer.heading(`${part.name}, bead by bead`)
+    partSteps(writer, told)
+  }
+  const strands = parts.filter(({ kind }) => kind === 'strand')
+  if (strands.length === 0) return
+  writer.heading('Strands, bead by bead')
+  partSteps(
+    writer,
+    strands.map(({ id, name }) => `${name}: ${toldOf(id).join(' ')}`),
+  )
 }
 
 function numbered(writer: SheetWriter, number: number, words: string): void {
@@ -58,49 +70,23 @@ function names(parts: readonly Readonly<{ name: string }>[]): string {
   return parts.map(({ name }) => name).join(', ')
 }
 
-function partSteps(writer: SheetWriter, reading: PartReading): void {
+function partSteps(writer: SheetWriter, paragraphs: readonly string[]): void {
   let letters = 0
-  const paragraphs = byRow(reading)
   for (const [at, words] of paragraphs.entries()) {
     letters += words.length
     if (letters > MOST_LETTERS && at > 0) {
-      const left = paragraphs.length - at
-      writer.note(
-        `So the work goes on for ${left} more ${left === 1 ? 'stage' : 'stages'}: follow the word chart, turning and locking as before.`,
-      )
+      writer.note('So the work goes on: follow the word chart, turning and locking as before.')
       return
     }
-    writer.paragraph({
-      words,
-      sizePt: 9,
-      leadMm: 4,
-      before: (x, y) => [text(x, y, '–', { colour: SOFT })],
-    })
+    dash(writer, words)
   }
 }
 
-/** The steps of one row told together; what is done many times over is said once. */
-function byRow({ steps }: PartReading): readonly string[] {
-  const rows: { row: number; texts: string[] }[] = []
-  for (const { row, text: words } of steps) {
-    const last = rows.at(-1)
-    const begins = /^(Rows? |Thread |Take |Weave |Add |New )/.test(words)
-    if (last === undefined || last.row !== row || begins) rows.push({ row, texts: [words] })
-    else last.texts.push(words)
-  }
-  return rows.map(({ texts }) => `${saidOnce(texts).map(saidClauses).join('. ')}.`)
-}
-
-function saidClauses(step: string): string {
-  return saidOnce(step.split('; ')).join('; ')
-}
-
-function saidOnce(texts: readonly string[]): readonly string[] {
-  const said: { words: string; times: number }[] = []
-  for (const words of texts) {
-    const last = said.at(-1)
-    if (last?.words.toLowerCase() === words.toLowerCase()) last.times += 1
-    else said.push({ words, times: 1 })
-  }
-  return said.map(({ words, times }) => (times === 1 ? words : `${words} (${times} times)`))
+function dash(writer: SheetWriter, words: string): void {
+  writer.paragraph({
+    words,
+    sizePt: 9,
+    leadMm: 4,
+    before: (x, y) => [text(x, y, '–', { colour: SOFT })],
+  })
 }
