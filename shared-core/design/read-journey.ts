@@ -1,40 +1,24 @@
-import type { BeadForm } from '../beads/bead-form.ts'
 import { planChanges, type TailPlan, tailPlan } from '../route/cut-lengths.ts'
-import { FINISH, JOIN, PICK_UP, WARP } from '../route/event-codes.ts'
+import { WARP } from '../route/event-codes.ts'
 import type { EventList } from '../route/event-list.ts'
-import {
-  addThread,
-  copyEvent,
-  createEventWriter,
-  cut,
-  type EventWriter,
-  finishEvents,
-  join,
-  takeTail,
-} from '../route/event-writer.ts'
-import { createWeaver, type HoleEnd } from '../route/find-weave.ts'
+import { addThread, createEventWriter, cut, finishEvents, takeTail } from '../route/event-writer.ts'
 import { finishRoute } from '../route/finish-route.ts'
 import { addUpLengths, type Stretch, type ThreadLength } from '../route/length-ledger.ts'
 import { measureThread, type ThreadMeasure } from '../route/measure-thread.ts'
 import type { PartGeometry } from '../route/part-geometry.ts'
-import { FINISH_BEADS, weaveEndIn, weaveStartIn } from '../route/thread-ends.ts'
 import { threadSlack } from '../route/thread-slack.ts'
-import { hangStrand, type PanelSite } from '../stitches/strand/hang-strand.ts'
 import { layStrand } from '../stitches/strand/lay-strand.ts'
 import { strandGeometry } from '../stitches/strand/strand-geometry.ts'
-import type { Strand } from './design.ts'
+import {
+  countJoins,
+  endStrands,
+  type LaidStrand,
+  layCopies,
+  type ReadyStrand,
+  startStrands,
+} from './lay-strands.ts'
 import type { ReadContext } from './read-options.ts'
-import { type StitchedPanel, workingEnd } from './stitch-panel.ts'
-
-/** A strand made ready to be laid: its slots and the form of each bead. */
-export type ReadyStrand = Readonly<{
-  strand: Strand
-  slots: Uint16Array
-  forms: readonly BeadForm[]
-}>
-
-/** One laid copy of a strand. */
-export type LaidStrand = Readonly<{ ready: ReadyStrand; events: EventList; geometry: PartGeometry }>
+import type { StitchedPanel } from './stitch-panel.ts'
 
 /**
  * One thread's journey: a panel (or none) and the strands that hang from it, with the lengths cut for
@@ -51,56 +35,67 @@ export type Journey = Readonly<{
   joinPasses: Uint16Array
 }>
 
-type Going = {
-  readonly site: PanelSite
-  readonly passes: Uint16Array
-  at: HoleEnd
-}
-
 /** Lays a panel's strands after it, cuts the thread into lengths and adds all up. */
 export function panelJourney(
   stitched: StitchedPanel,
   hanging: readonly ReadyStrand[],
   context: ReadContext,
 ): Journey {
-  const { draft, index, geometry, panel, chart } = stitched
+  const { index, geometry, panel, chart } = stitched
   const tails = tailPlan(panel.route)
   const slack = threadSlack(chart.stitch, context.thread.construction).value
   const strandSlack = threadSlack('strand', context.thread.construction).value
   const going = startStrands(stitched, hanging.length > 0)
   const copies = hanging.flatMap((ready) => layCopies(going, stitched, ready, context))
   const strandMm = copies.map(({ events, geometry: beads }) => totalMm(events, beads) * strandSlack)
-  const upToMm = new Float64Array(draft.events.count)
-  measureThread(draft.events, geometry, upToMm)
-  const changes = planChanges(
-    draft.events,
-    upToMm.map((mm) => mm * slack),
-    tails,
-    strandMm.reduce((sum, mm) => sum + mm, 0),
-  )
-  const panelEvents = finishRoute({
-    events: draft.events,
-    beads: index.count,
-    hops: draft.hops,
-    changes,
-    endsHere: copies.length === 0,
-  })
-  const strands = endStrands(going, stitched, copies, tails, strandMm)
+  const { panelEvents, usedMm } = cutPanel(stitched, tails, slack, strandMm)
+  const strands = endStrands({ going, stitched, tails }, copies, strandMm, usedMm)
   const panelStretch = stretch(panelEvents, geometry, slack)
   const strandStretches = strands.map((laid) => stretch(laid.events, laid.geometry, strandSlack))
-  const all = [panelStretch, ...strandStretches]
-  const lengths = addUpLengths(all, tails)
+  const lengths = addUpLengths([panelStretch, ...strandStretches], tails)
   return {
     panelEvents,
     panelMeasure: panelStretch.measure,
     strands,
     measures: strandStretches.map(({ measure }) => measure),
-    inPieceMm: all.map(
-      ({ upToMm: upTo }, at) => (upTo.at(-1) ?? 0) + (at === 0 ? warpMm(panelEvents) : 0),
-    ),
+    inPieceMm: [
+      laidMm(panelStretch) + warpMm(panelEvents),
+      ...strandStretches.map((laid) => laidMm(laid)),
+    ],
     lengths,
     joinPasses: countJoins(strands, index.count),
   }
+}
+
+/** The panel's route with its lengths begun and ended, and what of the last length is used when the strands begin. */
+function cutPanel(
+  { draft, index, geometry }: StitchedPanel,
+  tails: TailPlan,
+  slack: number,
+  strandMm: readonly number[],
+) {
+  const upToMm = new Float64Array(draft.events.count)
+  measureThread(draft.events, geometry, upToMm)
+  for (let at = 0; at < upToMm.length; at += 1) upToMm[at] = (upToMm[at] ?? 0) * slack
+  const afterMm = strandMm.reduce((sum, mm) => sum + mm, 0)
+  const changes = planChanges(draft.events, upToMm, tails, afterMm)
+  const endsHere = strandMm.length === 0
+  const { events } = draft
+  const panelEvents = finishRoute({
+    events,
+    beads: index.count,
+    hops: draft.hops,
+    changes,
+    endsHere,
+  })
+  const last = changes.at(-1)
+  const headMm = last === undefined ? tails.startMm : tails.jointMm
+  const fromMm = last === undefined ? 0 : (upToMm[last - 1] ?? 0)
+  return { panelEvents, usedMm: headMm + (upToMm.at(-1) ?? 0) - fromMm }
+}
+
+function laidMm({ upToMm }: Stretch): number {
+  return upToMm.at(-1) ?? 0
 }
 
 /** A strand that hangs from nothing: its own thread, knotted and both ends run back through its beads. */
@@ -125,7 +120,7 @@ export function looseJourney(ready: ReadyStrand, context: ReadContext, rounds: n
   return {
     panelEvents: undefined,
     panelMeasure: undefined,
-    strands: [{ ready, events, geometry }],
+    strands: [{ ready, events, geometry, from: { bead: 0, edge: 0 } }],
     measures: [laid.measure],
     inPieceMm: [laid.upToMm.at(-1) ?? 0],
     lengths: addUpLengths([laid], tailPlan({})),
@@ -154,131 +149,4 @@ function stretch(events: EventList, geometry: PartGeometry, slack: number): Meas
 function totalMm(events: EventList, geometry: PartGeometry): number {
   const { throughMm, runMm, bendMm } = measureThread(events, geometry)
   return throughMm + runMm + bendMm
-}
-
-function startStrands(
-  { panel, index, geometry, draft }: StitchedPanel,
-  hasStrands: boolean,
-): Going {
-  const picked = new Uint8Array(index.count)
-  for (let at = 0; at < draft.events.poolCount; at += 1) picked[draft.events.pool[at] ?? 0] = 1
-  const site: PanelSite = {
-    panelId: panel.id,
-    index,
-    geometry,
-    hops: draft.hops,
-    weaver: createWeaver(hasStrands ? index.count : 0),
-    isWorked: (bead) => picked[bead] === 1,
-  }
-  return { site, passes: new Uint16Array(index.count), at: workingEnd(draft.events) }
-}
-
-/** Lays every copy of a strand: fringe from bead to bead along the row, loops from the same bead. */
-function layCopies(
-  going: Going,
-  { panel, index, form }: StitchedPanel,
-  ready: ReadyStrand,
-  context: ReadContext,
-): readonly LaidStrand[] {
-  const { strand, forms } = ready
-  const anchor = strand.anchor
-  if (anchor === undefined) return []
-  const geometry = strandGeometry(forms, context.thread.diameterMm.value, form.lengthMm.value)
-  const from = (index.rowStart[anchor.row] ?? 0) + anchor.bead
-  const rowEnd = (index.rowStart[anchor.row + 1] ?? 0) - 1
-  return Array.from({ length: strand.copies }, (_, copy) => {
-    const bead = strand.shape === 'fringe' ? Math.min(rowEnd, from + copy) : from
-    const hanging = hangStrand(going.site, going.at, bead, strand.shape)
-    const writer = createEventWriter(4 * forms.length + 16, forms.length)
-    layStrand(writer, {
-      beads: forms.length,
-      shape: strand.shape,
-      findingId: strand.findingId,
-      rounds: panel.route.loopPasses ?? LOOP_ROUNDS,
-      hanging,
-    })
-    if (hanging !== undefined) going.at = hanging.back
-    return { ready, events: finishEvents(writer), geometry }
-  })
-}
-
-/** Rounds of a loop unless the maker says otherwise. @source Trade practice: two or three in all. */
-export const LOOP_ROUNDS = 3
-
-/** Weaves in the thread's end after the last strand, and changes it before a strand it no longer reaches round. */
-function endStrands(
-  going: Going,
-  stitched: StitchedPanel,
-  copies: readonly LaidStrand[],
-  tails: TailPlan,
-  strandMm: readonly number[],
-): readonly LaidStrand[] {
-  let usedMm = tails.jointMm
-  return copies.map((laid, at) => {
-    const needMm = strandMm[at] ?? 0
-    const isChange = at > 0 && usedMm + needMm + tails.endMm > tails.longestMm
-    usedMm = isChange ? tails.jointMm + needMm : usedMm + needMm
-    const isLast = at === copies.length - 1
-    if (!isChange && !isLast) return laid
-    return { ...laid, events: withEnds(going, stitched, laid.events, { isChange, isLast }) }
-  })
-}
-
-function withEnds(
-  going: Going,
-  stitched: StitchedPanel,
-  events: EventList,
-  { isChange, isLast }: Readonly<{ isChange: boolean; isLast: boolean }>,
-): EventList {
-  const writer = createEventWriter(events.count + 32, events.poolCount)
-  const firstJoin = firstJoinOf(events)
-  if (isChange && firstJoin !== undefined) {
-    weaveJoins(writer, going, stitched, firstJoin, weaveEndIn)
-    cut(writer, 0)
-    addThread(writer, 0)
-    weaveJoins(writer, going, stitched, firstJoin, weaveStartIn)
-  }
-  appendAll(writer, events)
-  if (isLast) {
-    weaveJoins(writer, going, stitched, going.at, weaveEndIn)
-    cut(writer, 0)
-  }
-  return finishEvents(writer)
-}
-
-function appendAll(writer: EventWriter, events: EventList): void {
-  for (let index = 0; index < events.count; index += 1) copyEvent(writer, events, index)
-}
-
-function firstJoinOf({ kind, a, code, count }: EventList): HoleEnd | undefined {
-  for (let index = 0; index < count && kind[index] !== PICK_UP; index += 1) {
-    if (kind[index] === JOIN) return { bead: a[index] ?? 0, edge: (code[index] ?? 0) & 3 }
-  }
-  return undefined
-}
-
-function weaveJoins(
-  writer: EventWriter,
-  { site, passes }: Going,
-  { panel }: StitchedPanel,
-  from: HoleEnd,
-  way: typeof weaveEndIn,
-): void {
-  const { hops, isWorked } = site
-  for (const end of way({ from, hops, passes, isWorked, beads: FINISH_BEADS })) {
-    join(writer, panel.id, end, FINISH)
-    passes[end.bead] = (passes[end.bead] ?? 0) + 1
-  }
-}
-
-function countJoins(strands: readonly LaidStrand[], beads: number): Uint16Array {
-  const passes = new Uint16Array(beads)
-  for (const { events } of strands) {
-    for (let index = 0; index < events.count; index += 1) {
-      if (events.kind[index] !== JOIN) continue
-      const bead = events.a[index] ?? 0
-      passes[bead] = (passes[bead] ?? 0) + 1
-    }
-  }
-  return passes
 }

@@ -1,5 +1,6 @@
 import type { BeadForm } from '../beads/bead-form.ts'
-import { panelJourney, type ReadyStrand } from './read-journey.ts'
+import type { ReadyStrand } from './lay-strands.ts'
+import { panelJourney } from './read-journey.ts'
 import type { ReadContext } from './read-options.ts'
 import { readPanelPart } from './read-panel-part.ts'
 import type { ReadPart } from './read-part.ts'

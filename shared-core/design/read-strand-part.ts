@@ -9,10 +9,11 @@ import { threadSlack } from '../route/thread-slack.ts'
 import { exactly, type Spread } from '../units/spread.ts'
 import { addSpreads, scaleSpread, wholeSpread } from '../units/spread-arithmetic.ts'
 import type { Strand } from './design.ts'
+import { LOOP_ROUNDS, type ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
 import { paletteWarnings } from './palette-warnings.ts'
 import { spoolSpread, threadSpread } from './part-thread.ts'
-import { type Journey, LOOP_ROUNDS, looseJourney, type ReadyStrand } from './read-journey.ts'
+import { type Journey, looseJourney } from './read-journey.ts'
 import type { ReadContext } from './read-options.ts'
 import type { ReadPart } from './read-part.ts'
 import type { PartReading } from './reading.ts'
@@ -102,16 +103,7 @@ function readStrandPart(
   const slack = threadSlack('strand', thread.construction)
   const inPieceMm =
     form === undefined ? exactly(0) : threadSpread(mm, measure, { form, thread, slack })
-  const passes = countPasses(route, slots.length)
-  const fillTask = {
-    passes,
-    events: route,
-    formOf: (bead: number) => forms[bead] ?? context.options.forms[0] ?? neverForm(),
-    thread,
-    needle: context.needle,
-    tables: context.options,
-  }
-  const filled = readFill(fillTask)
+  const { warnings: fillWarned, ...filled } = strandFill(context, slots, forms, route)
   const known = {
     partId: strand.id,
     beads: slots.length,
@@ -119,9 +111,8 @@ function readStrandPart(
     heightMm: addSpreads(forms.map(({ lengthMm }) => lengthMm)),
     route,
     thread: { inPieceMm, cutMm, spoolMm: spoolSpread(cutMm, inPieceMm) },
-    passes,
     ...filled,
-    warnings: [...warnings, ...paletteWarnings(context, slots), ...fillWarnings(fillTask, filled)],
+    warnings: [...warnings, ...paletteWarnings(context, slots), ...fillWarned],
     labourS: wholeSpread(scaleSpread(context.pace.perBeadS.strand, slots.length)),
   }
   return lazyPart(known, {
@@ -134,6 +125,25 @@ function readStrandPart(
       }),
     words: () => [`${strand.name}: ${strand.beads}`],
   })
+}
+
+function strandFill(
+  context: ReadContext,
+  slots: Uint16Array,
+  forms: readonly BeadForm[],
+  events: EventList,
+) {
+  const passes = countPasses(events, slots.length)
+  const task = {
+    passes,
+    events,
+    formOf: (bead: number) => forms[bead] ?? context.options.forms[0] ?? neverForm(),
+    thread: context.thread,
+    needle: context.needle,
+    tables: context.options,
+  }
+  const filled = readFill(task)
+  return { passes, ...filled, warnings: fillWarnings(task, filled) }
 }
 
 function neverForm(): never {

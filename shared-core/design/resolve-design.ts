@@ -16,7 +16,9 @@ export type ResolvedDesign = Readonly<{
   strands: readonly ResolvedStrand[]
 }>
 
+/** A panel with its chart read and its form known. */
 export type ResolvedPanel = Readonly<{ panel: Panel; chart: Chart; form: BeadForm }>
+/** A strand with its beads as slot indexes, from the panel outwards. */
 export type ResolvedStrand = Readonly<{ strand: Strand; slots: Uint16Array }>
 
 /** Finds everything a design names, or refuses with the field that names something unknown. */

@@ -59,6 +59,9 @@ export function planChanges(
   for (;;) {
     const restMm = workMm + afterMm - fromMm
     if (headMm + restMm + tails.endMm <= tails.longestMm) return changes
+    // What hangs from the part can take a new length of its own.
+    const isLastOfPart = headMm + workMm - fromMm + tails.jointMm <= tails.longestMm
+    if (afterMm > 0 && isLastOfPart) return changes
     const lengths = countLengths(restMm, headMm, tails)
     const evenMm = (restMm + headMm + tails.endMm + 2 * tails.jointMm * (lengths - 1)) / lengths
     const targetMm = fromMm + Math.max(1, evenMm - headMm - tails.jointMm)

@@ -121,6 +121,7 @@ export function hook(writer: EventWriter, a: number, b: number, edge: number): v
   write(writer, HOOK, a, b, edge)
 }
 
+/** Turns round a bead, an edge thread or a warp (`around`), by the bead the thread leaves. */
 export function turn(writer: EventWriter, around: number, bead: number): void {
   write(writer, TURN, bead, 0, around)
 }
@@ -147,18 +148,22 @@ export function beginRow(writer: EventWriter, row: number, side: number): void {
   write(writer, ROW, row, 0, side)
 }
 
+/** Goes through a finding. */
 export function carryFinding(writer: EventWriter, findingId: string): void {
   write(writer, FINDING, textIndex(writer, findingId), 0, 0)
 }
 
+/** Ties a half hitch beside a bead. */
 export function knot(writer: EventWriter, near: number): void {
   write(writer, KNOT, near, 0, 0)
 }
 
+/** Begins a new length of thread, whole mm. */
 export function addThread(writer: EventWriter, lengthMm: number): void {
   write(writer, ADD_THREAD, lengthMm, 0, 0)
 }
 
+/** Cuts off the end in hand; `tailMm` is what falls away, whole mm. */
 export function cut(writer: EventWriter, tailMm: number): void {
   write(writer, CUT, tailMm, 0, 0)
 }

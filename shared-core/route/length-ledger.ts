@@ -67,6 +67,10 @@ function countLengths({ kind, count }: EventList): number {
 
 function addStretch(ledger: Ledger, { events, upToMm }: Stretch, stretch: number): void {
   let before = 0
+  // The start tail was taken up at the end of the part before: work goes on with the last length.
+  ledger.current = ledger.lengths.length - 1
+  ledger.isOnTail = false
+  ledger.endMm = 0
   for (let index = 0; index < events.count; index += 1) {
     const laidMm = (upToMm[index] ?? 0) - before
     before = upToMm[index] ?? 0

@@ -208,6 +208,20 @@ describe('strands', () => {
     expect((hung[0] ?? 0) - (alone[0] ?? 0)).toBeLessThan(60)
   })
 
+  it('take new lengths when the thread does not reach, each within the working length', () => {
+    const panel = panelOf(block('brick', 12, 30), { route: { workingLengthMm: 900 } })
+    const hung = { panelId: 'panel', row: 11, bead: 0 }
+    const fringe = strandOf('40A 1B', { anchor: hung, copies: 30 })
+    const { thread, parts } = read(designOf([panel, fringe]))
+    const bare = read(designOf([panel])).thread.cutMm
+    expect(thread.cutMm.length).toBeGreaterThan(bare.length)
+    expect(Math.max(...thread.cutMm)).toBeLessThanOrEqual(910)
+    expect(parts[1]?.thread.cutMm.length).toBeGreaterThan(0)
+    // All that stays in the piece comes off the spool, and no more than a quarter goes to ends.
+    expect(thread.spoolMm.value).toBeGreaterThan(thread.inPieceMm.value)
+    expect(thread.inPieceMm.value / thread.spoolMm.value).toBeGreaterThan(0.6)
+  })
+
   it('are counted once for every copy of the panel', () => {
     const parts = [panelOf(diamond, { copies: 2 }), strandOf('5A', { anchor, copies: 2 })]
     expect(read(designOf(parts)).beads).toBe(2 * 14 + 2 * 2 * 5)
