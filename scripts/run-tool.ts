@@ -14,9 +14,7 @@ export function runTool(
 ): Promise<ToolEnd> {
   const start = performance.now()
   let output = ''
-  // Colours only where a person reads them: some tools paint whenever they see a CI.
-  const colour = process.stdout.isTTY ? {} : { NO_COLOR: '1', FORCE_COLOR: undefined }
-  const tool = spawn(program, args, { cwd: repo, env: { ...process.env, ...colour, ...env } })
+  const tool = spawn(program, args, { cwd: repo, env: { ...process.env, ...env } })
   const take = (chunk: Buffer) => {
     output += chunk
     if (show) process.stdout.write(chunk)

@@ -12,7 +12,8 @@ export async function runUnitTests(): Promise<StepEnd> {
   const { code, seconds } = await runTool(
     'vitest',
     ['run', '--coverage', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
-    { show: true },
+    // Painted in colours wherever it sees a CI, unless told otherwise.
+    { show: true, env: process.stdout.isTTY ? {} : { NO_COLOR: '1' } },
   )
   const { passed, failed } = countVitest()
   // A run that ends badly without a failed test, such as one that never began, is a failure too.
