@@ -63,7 +63,14 @@ function* matchNearest(
   return into
 }
 
-/** Errors are passed on in linear light, as beads mix from afar, and clipped to what can be shown. */
+const within = (low: number, value: number, high: number) => Math.min(high, Math.max(low, value))
+
+/**
+ * Errors are passed on in linear light, as beads mix from afar.
+ *
+ * What is wanted may lie up to a whole light beyond what beads can show, so that no error is lost on
+ * the way; further off (a palette that lacks a colour altogether) errors would only pile up.
+ */
 function* matchDiffused(
   { layout, light }: BeadTargets,
   palette: PaletteColours,
@@ -72,14 +79,9 @@ function* matchDiffused(
   const lab = new Float64Array(3)
   const into = new Uint16Array(light.length / 3)
   const choose = (values: Float64Array, at: number, chosen: Float64Array) => {
-    for (let i = at; i < at + 3; i++) values[i] = Math.min(1, Math.max(0, values[i] as number))
-    writeLabOfLight(
-      values[at] as number,
-      values[at + 1] as number,
-      values[at + 2] as number,
-      lab,
-      0,
-    )
+    for (let i = at; i < at + 3; i++) values[i] = within(-1, values[i] as number, 2)
+    const shown = (channel: number) => within(0, values[at + channel] as number, 1)
+    writeLabOfLight(shown(0), shown(1), shown(2), lab, 0)
     const index = matcher.matchLab(lab[0] as number, lab[1] as number, lab[2] as number)
     for (let i = 0; i < 3; i++) chosen[i] = palette.light[3 * index + i] as number
     return index
