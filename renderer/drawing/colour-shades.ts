@@ -22,7 +22,8 @@ export type Shade = Readonly<{ l?: number; c?: number; h?: number }>
  */
 export function shade(hex: string, { l = 0, c = 1, h = 0 }: Shade): string {
   const { l: from, c: chroma, h: hue = 0 } = oklchOf(hex)
-  const room = l > 0 ? 1 - from : from
+  // White comes out a hair above 1, and a root of less than nothing is no number.
+  const room = Math.max(0, l > 0 ? 1 - from : from)
   const step = l * Math.min(1, room / 0.45) ** 0.6
   const lightness = Math.min(1, Math.max(0, from + step))
   return formatHex({ mode: 'oklch', l: lightness, c: chroma * c, h: hue + h })

@@ -14,13 +14,13 @@ function thread(
   return tex === undefined ? base : { ...base, tex }
 }
 
+// biome-ignore format: a table reads best with a row a line
 /**
  * The reference threads. Diameters in mm as they lie in a hole, all `estimated`: thread is soft, and
  * labels disagree by a fifth. `tex` is grams per 1000 m, given where the trade states it.
  *
  * @source Braided 6 lb 0.15 to 0.20 mm in several sources; letter sizes mostly trade knowledge.
  */
-// biome-ignore format: a table reads best with a row a line
 export const threads: readonly Thread[] = [
   thread('braided-4lb', 'Braided gel-spun 4 lb', 'braided', [0.12, 0.13, 0.15]),
   thread('braided-6lb', 'Braided gel-spun 6 lb', 'braided', [0.15, 0.17, 0.2], 22),

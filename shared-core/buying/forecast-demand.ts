@@ -1,6 +1,7 @@
 import { crostonSteps, sbaSteps } from './croston.ts'
 import { tsbSteps } from './tsb.ts'
 
+/** A way to forecast demand that comes now and then. */
 export type ForecastMethod = 'croston' | 'sba' | 'tsb'
 
 /** The demand to expect per period, how it was forecast, and how well that would have done so far. */

@@ -23,6 +23,7 @@ export type ChartLayout = Readonly<{
   heightMm: number
 }>
 
+/** What a layout may be told: the gap the thread adds, in mm. */
 export type LayoutOptions = Readonly<{
   /** What a thread takes up between two beads, mm (`threadGapMm`); beads touch when it is left out. */
   threadMm?: number

@@ -7,6 +7,7 @@ import { type GridFault, type GridLine, readGridLine } from './grid-line.ts'
 import { misplacedRows, parity, stitchPhase } from './row-phase.ts'
 import { findStitchName, stitchName } from './stitch-name.ts'
 
+/** What the reader of grid files may be told. */
 export type GridFileOptions = Readonly<{
   /** Named in refusals. */
   fileName: string

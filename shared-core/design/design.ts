@@ -67,6 +67,7 @@ export type Strand = Readonly<{
   copies: number
 }>
 
+/** A part of a design: a stitched panel or beads on a thread. */
 export type Part = Panel | Strand
 
 /** A finding or packaging item used by one unit. */

@@ -10,6 +10,7 @@ import { plainOrder, type WorkStart } from './plain-order.ts'
 import { writeWordRuns } from './word-runs.ts'
 import { endsOfRow, placeStep, rowOfLine, type WorkLine } from './work-line.ts'
 
+/** What a word chart is written from, beside its chart. */
 export type WordChartOptions = WorkStart &
   Readonly<{
     /** A route's beads in the order they are picked up; the lines follow it, and `startRow` and `startSide` are not asked. */

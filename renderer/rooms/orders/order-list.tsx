@@ -11,8 +11,8 @@ import { RefusalNotice } from '../../ui/notice.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { Table } from '../../ui/table.tsx'
 import type { Column } from '../../ui/table-column.ts'
+import { NEW_ORDER } from './order-places.ts'
 import { type Order, type OrderCover, stateWords } from './order-words.ts'
-import { NEW_ORDER } from './orders-room.tsx'
 
 type Covers = ReadonlyMap<string, OrderCover>
 

@@ -2,10 +2,8 @@ import { usePlace } from '../../app/place.ts'
 import { OrderForm } from './order-form.tsx'
 import { OrderList } from './order-list.tsx'
 import { OrderPage } from './order-page.tsx'
+import { NEW_ORDER } from './order-places.ts'
 import './orders.css'
-
-/** The address part of a new order; no order has such an id. */
-export const NEW_ORDER = 'new'
 
 /** Orders: the promises, one of them, or a new one. */
 export function OrdersRoom() {

@@ -16,7 +16,7 @@ import type { Column } from '../../ui/table-column.ts'
 import { TextInput } from '../../ui/text-input.tsx'
 import { MaterialForm } from './material-form.tsx'
 import { alertWords, kindWords, lookOf, type MaterialRow } from './material-words.ts'
-import { BRING_IN } from './stock-room.tsx'
+import { BRING_IN } from './stock-places.ts'
 
 type KindChoice = 'all' | MaterialRow['kind']
 

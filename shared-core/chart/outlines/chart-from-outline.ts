@@ -26,6 +26,7 @@ export const OUTLINE_KINDS = Object.keys(PROFILES) as readonly OutlineKind[]
 /** The size of an outline in beads: across its widest row, and rows from top to bottom as the chart counts them. */
 export type OutlineSize = Readonly<{ columns: number; rows: number }>
 
+/** What to draw: an outline, a stitch and a size in beads. */
 export type OutlineOrder = OutlineSize &
   Readonly<{
     kind: OutlineKind

@@ -27,4 +27,5 @@ export type PictureFit = 'cover' | 'contain' | 'stretch'
 /** What a long piece of work says while it runs: its stage and the share done, 0 to 1. */
 export type PictureProgress = Readonly<{ stage: PictureStage; done: number }>
 
+/** How far a picture has come on its way to a chart. */
 export type PictureStage = 'sampling' | 'choosing' | 'matching' | 'tidying'

@@ -21,6 +21,7 @@ describe('shade', () => {
   it('keeps a lit side on black and a shaded one on white', () => {
     expect(shade('#000000', { l: 0.2 })).not.toBe('#000000')
     expect(shade('#ffffff', { l: -0.2 })).not.toBe('#ffffff')
+    expect(shade('#ffffff', { l: 0.2 })).toBe('#ffffff')
   })
 
   it('writes alpha as the canvas reads it', () => {
