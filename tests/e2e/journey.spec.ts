@@ -27,6 +27,7 @@ test('one order goes from the chart to the shelf, and the screen, the core and t
 })
 
 test('the same way is open in the Saltmarsh sample', async () => {
+  test.slow()
   const studio = await openStudio({ sample: true })
   expectAgreement(await inTheSample(studio))
   await studio.close()

@@ -48,6 +48,7 @@ export async function openStudio(options: Options = {}): Promise<Studio> {
   })
   const page = await app.firstWindow()
   await page.waitForLoadState('domcontentloaded')
+  await keepFocus(page)
   if (options.sample === true) await beginWithSample(page)
   return {
     app,
@@ -68,6 +69,12 @@ export function whatToStart(args: readonly string[]): { executablePath: string; 
     return { executablePath: packagedUnderTest(), args: [...electronFlags(), ...args] }
   }
   return { executablePath: readRuntime().executable, args: [...electronFlags(), repo, ...args] }
+}
+
+/** Two studios on one display without a window manager: each page is told that it has the focus. */
+async function keepFocus(page: Page): Promise<void> {
+  const session = await page.context().newCDPSession(page)
+  await session.send('Emulation.setFocusEmulationEnabled', { enabled: true })
 }
 
 async function beginWithSample(page: Page): Promise<void> {

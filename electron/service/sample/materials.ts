@@ -156,7 +156,7 @@ export const sampleMaterials: readonly SampleMaterial[] = [
     priceMinor: 510,
     lots: [
       ['S71', 8_600, 64, 510],
-      ['S80', 3_900, 12, 530],
+      ['S80', 9_000, 12, 530],
     ],
   }),
   cylinder({
@@ -314,7 +314,7 @@ export const sampleMaterials: readonly SampleMaterial[] = [
     drawer: 'C1',
     supplier: 'northgate',
     pack: [20, 640],
-    lots: [['', 68, 203, 2_176]],
+    lots: [['', 108, 203, 3_456]],
     declaration: 'Supplier states nickel release below the limit of local rules.',
   },
   {
