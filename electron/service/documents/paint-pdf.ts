@@ -100,55 +100,40 @@ function paintModules(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'modu
   doc.fill('#000000')
 }
 
-/** Outlines put into one path before it is painted: viewers are slow with longer ones. */
-const STAMPS_AT_ONCE = 400
-
+/**
+ * Writes one outline at many places: the same path each time, moved there.
+ *
+ * Written as page content of its own, as pdfkit's calls for each step take ten times as long, and
+ * the same words again and again pack small.
+ */
 function paintStamps(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'stamps' }>): void {
   const { outline, placesMm, turnRad, fill, stroke } = mark
-  const turned = placedOutline(outline, { scale: 1 / MM_PER_PT, turnRad })
-  if (stroke !== null) doc.lineWidth(pt(stroke.widthMm)).lineJoin('round')
-  for (let from = 0; from < placesMm.length; from += STAMPS_AT_ONCE) {
-    for (const [x, y] of placesMm.slice(from, from + STAMPS_AT_ONCE)) {
-      tracePath(doc, turned, pt(x), pt(y))
-    }
-    if (fill !== null && stroke !== null) doc.fillAndStroke(fill, stroke.colour)
-    else if (fill !== null) doc.fill(fill)
-    else doc.stroke(stroke?.colour ?? '#000000')
+  if (placesMm.length === 0) return
+  doc.save()
+  if (fill !== null) doc.fillColor(fill)
+  if (stroke !== null) {
+    doc.strokeColor(stroke.colour).lineWidth(pt(stroke.widthMm)).lineJoin('round')
   }
+  const path = pathOperators(placedOutline(outline, { scale: 1 / MM_PER_PT, turnRad }))
+  const paint = fill === null ? 'S' : stroke === null ? 'f' : 'B'
+  const stamps = placesMm.map(
+    ([x, y]) => `q 1 0 0 1 ${figure(pt(x))} ${figure(pt(y))} cm\n${path}\n${paint} Q`,
+  )
+  doc.addContent(stamps.join('\n'))
+  doc.restore()
 }
 
-/** A thousandth of a point is finer than any printer; fewer digits keep large sheets small. */
-const round = (value: number) => Math.round(value * 1000) / 1000
+/** An outline as the operators of a page's content. @source ISO 32000-1, 8.5.2 path construction */
+function pathOperators(outline: readonly PathStep[]): string {
+  const operators = { M: 'm', L: 'l', C: 'c', Z: 'h' } as const
+  return outline
+    .map(([letter, ...numbers]) =>
+      [...(numbers as readonly number[]).map(figure), operators[letter]].join(' '),
+    )
+    .join('\n')
+}
 
-function tracePath(
-  doc: PDFKit.PDFDocument,
-  outline: readonly PathStep[],
-  x: number,
-  y: number,
-): void {
-  for (const step of outline) {
-    switch (step[0]) {
-      case 'M':
-        doc.moveTo(round(step[1] + x), round(step[2] + y))
-        break
-      case 'L':
-        doc.lineTo(round(step[1] + x), round(step[2] + y))
-        break
-      case 'C': {
-        const [, ax, ay, bx, by, cx, cy] = step
-        doc.bezierCurveTo(
-          round(ax + x),
-          round(ay + y),
-          round(bx + x),
-          round(by + y),
-          round(cx + x),
-          round(cy + y),
-        )
-        break
-      }
-      case 'Z':
-        doc.closePath()
-        break
-    }
-  }
+/** A thousandth of a point is finer than any printer. */
+function figure(value: number): string {
+  return String(Math.round(value * 1000) / 1000)
 }
