@@ -2,6 +2,8 @@ import { expect, type Page, test } from '@playwright/test'
 import { menuRooms } from '../../shared-core/contract/shell-commands.ts'
 import { openStudio, type Studio } from './studio.ts'
 
+test.describe.configure({ mode: 'default' })
+
 let studio: Studio
 test.beforeAll(async () => {
   studio = await openStudio({ sample: true })
