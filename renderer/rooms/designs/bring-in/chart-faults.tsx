@@ -1,5 +1,6 @@
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { Notice } from '../../../ui/notice.tsx'
+import { capital } from '../draft/trade-options.ts'
 import './chart-faults.css'
 
 /** Why a chart cannot be read, line by line, with what is accepted. */
@@ -17,11 +18,17 @@ export function ChartFaults({
           <li key={`${fault.line} ${fault.code} ${fault.message}`}>
             <strong>{fault.line === undefined ? 'The file' : `Line ${fault.line}`}</strong>
             <span>
-              {fault.message} {fault.next}
+              {withoutPlace(fault, fileName)} {fault.next}
             </span>
           </li>
         ))}
       </ul>
     </>
   )
+}
+
+/** A fault's sentence without the file and line that stand beside it already. */
+function withoutPlace({ message, line }: Refusal, fileName: string): string {
+  const place = `${fileName}, line ${line}: `
+  return capital(message.startsWith(place) ? message.slice(place.length) : message)
 }
