@@ -1,3 +1,4 @@
+import type { Format } from '../../app/format.ts'
 import { go } from '../../app/place.ts'
 import { Room } from '../../app/room.tsx'
 import { useAct } from '../../app/use-act.ts'
@@ -27,7 +28,7 @@ export function OrderPage({ id }: Readonly<{ id: string }>) {
           <FigureList
             figures={[
               { label: 'Due', value: format.date(order.dueOn), note: format.away(order.dueOn) },
-              { label: 'Worth', value: format.money(order.totalMinor) },
+              { label: 'Worth', value: worthWords(order, format) },
               { label: 'Promised', value: format.date(order.promisedOn) },
             ]}
           />
@@ -74,6 +75,13 @@ export function OrderPage({ id }: Readonly<{ id: string }>) {
       {cover.refusal !== undefined && <RefusalNotice refusal={cover.refusal} />}
     </Room>
   )
+}
+
+/** Nothing agreed is not worth nothing. */
+function worthWords({ lines, totalMinor }: Order, format: Format): string {
+  return lines.every(({ priceMinor }) => priceMinor === null)
+    ? 'not agreed'
+    : format.money(totalMinor)
 }
 
 const stateSaid = { open: 'Opened', closed: 'Closed', cancelled: 'Cancelled' } as const
