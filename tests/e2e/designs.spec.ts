@@ -2,9 +2,9 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 
-import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
 import { ask } from './ask.ts'
+import { axeFaults, contrastFaults } from './axe-faults.ts'
 import { beginEmpty } from './journey/begin.ts'
 import { bringInCharts } from './journey/bring-in-charts.ts'
 import { bringInStock } from './journey/bring-in-stock.ts'
@@ -28,14 +28,6 @@ async function openDesign(page: Page, name: string, view: string = 'beads'): Pro
   await go(page, `#/designs/${id}/${view}`)
   await page.getByRole('heading', { level: 1, name: designs[0]?.name ?? name }).waitFor()
   return id
-}
-
-/** What axe finds wrong on the page now, as `rule: element`. */
-async function faults(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze()
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ target }) => `${id}: ${target.join(' ')}`),
-  )
 }
 
 /** How many pixels of the beads' canvas are painted. */
@@ -219,6 +211,8 @@ test.describe('with the sample', () => {
       await page.evaluate((chosen) => {
         document.documentElement.dataset['theme'] = chosen
       }, theme)
+      // The theme changes colours only.
+      const faults = theme === 'light' ? axeFaults : contrastFaults
       const found: string[] = []
       const look = async (where: string) => {
         for (const fault of await faults(page)) found.push(`${where}: ${fault}`)
