@@ -158,7 +158,8 @@ test.describe('with the sample', () => {
     await expect(page.locator('.thread-strip-words')).toContainText('Step 2 of')
     await page.keyboard.press(' ')
     await expect(page.getByRole('button', { name: 'Pause' })).toBeVisible()
-    await expect(page.locator('.thread-strip-words')).toContainText('Step 4 of')
+    // It plays on by itself, so any later step will do: a busy machine may look past the next one.
+    await expect(page.locator('.thread-strip-words')).toContainText(/Step ([3-9]|\d{2,}) of/)
     await page.keyboard.press(' ')
     await expect(page.getByRole('button', { name: 'Play' })).toBeVisible()
   })
