@@ -1,7 +1,5 @@
-import { availableLots } from '../../shared-core/stock/available.ts'
-import { type Cover, type CoverLine, coverOrders } from '../../shared-core/stock/cover.ts'
+import { coverOrders } from '../../shared-core/stock/cover.ts'
 import type { Lot } from '../../shared-core/stock/lot.ts'
-import type { Reservation } from '../../shared-core/stock/reservation.ts'
 import { type Promises, readPromises, toCoverLines } from './promises.ts'
 import { listCoreLots } from './store/material-rows.ts'
 import type { View } from './store/view.ts'
@@ -17,22 +15,17 @@ export type Availability = Readonly<{
 export async function readAvailability(view: View): Promise<Availability> {
   const promises = await readPromises(view)
   const lots = await listCoreLots(view.trx)
-  const lines = toCoverLines(promises.lines, promises.bills)
-  const cover = coverOrders({ lines, lots })
+  const cover = coverOrders({ lines: toCoverLines(promises.lines, promises.bills), lots })
   return {
     promises,
-    availableTo: (lineId) =>
-      availableLots(
-        lots,
-        lines.filter((line) => line.lineId !== lineId).flatMap((line) => holdings(line, cover)),
-      ),
+    availableTo: (lineId) => {
+      // Totals of each lot are enough: dealing them to thousands of lines takes longer than covering them.
+      const held = new Map(cover.heldByLot())
+      const own = lineId === undefined ? [] : cover.drawsOf(lineId)
+      for (const { lotId, quantity } of own.flatMap(({ draws }) => draws)) {
+        held.set(lotId, (held.get(lotId) ?? 0) - quantity)
+      }
+      return lots.map((lot) => ({ ...lot, onHand: lot.onHand - (held.get(lot.lotId) ?? 0) }))
+    },
   }
-}
-
-function holdings(line: CoverLine, cover: Cover): readonly Reservation[] {
-  return cover
-    .drawsOf(line.lineId)
-    .flatMap(({ materialId, draws }) =>
-      draws.map(({ lotId, quantity }) => ({ materialId, lotId, quantity, lineId: line.lineId })),
-    )
 }

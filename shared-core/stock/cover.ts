@@ -70,6 +70,8 @@ export type Cover = Readonly<{
   shortages: readonly Shortage[]
   /** The lots of what a line holds, by material in order of its needs; worked out when asked, as few lines are. */
   drawsOf(lineId: string): readonly MaterialDraws[]
+  /** What all lines together hold of each lot that any of them may draw from, in its material's unit. */
+  heldByLot(): ReadonlyMap<string, number>
 }>
 
 /**
@@ -113,6 +115,13 @@ export function coverOrders(request: CoverRequest): Cover {
         return { materialId, draws: draws[held[at]?.places[i] ?? -1] ?? [] }
       })
     },
+    heldByLot: () =>
+      new Map(
+        [...stocks.values()].flatMap(({ stock, lots }) => {
+          const held = stock.held()
+          return lots.map(({ lotId }, at) => [lotId, held[at] ?? 0] as const)
+        }),
+      ),
   }
 }
 
@@ -121,7 +130,12 @@ export function byPromise(a: CoverLine, b: CoverLine): number {
   return a.dueOn < b.dueOn ? -1 : a.dueOn > b.dueOn ? 1 : a.entry - b.entry
 }
 
-type OpenStock = Readonly<{ stock: MaterialStock; onHand: number; lotsMatter: boolean }>
+type OpenStock = Readonly<{
+  stock: MaterialStock
+  lots: readonly Lot[]
+  onHand: number
+  lotsMatter: boolean
+}>
 type Stocks = ReadonlyMap<string, OpenStock>
 type Offers = ReadonlyMap<string, readonly PackOffer[]>
 
@@ -145,7 +159,7 @@ function openStocks(request: CoverRequest, lines: readonly CoverLine[]): Stocks 
       const { nodeBudget } = request
       const stock = openStock({ lotsMatter, lots, reservations, reserving, nodeBudget })
       const onHand = lots.reduce((sum, lot) => sum + lot.onHand, 0)
-      stocks.set(materialId, { stock, onHand, lotsMatter })
+      stocks.set(materialId, { stock, lots, onHand, lotsMatter })
     }
   }
   return stocks

@@ -58,6 +58,14 @@ export function lotStock(
       dealt ??= dealLots(lots, packing, held)
       return dealt
     },
+    held() {
+      return lots.map((_, at) =>
+        held.reduce(
+          (sum, { perUnit, pins }) => sum + perUnit * (pins[at] ?? 0),
+          (packing.capacity[at] ?? 0) - (packing.free[at] ?? 0),
+        ),
+      )
+    },
   }
 }
 

@@ -43,6 +43,15 @@ export function pooledStock(
       dealt ??= quantities.map((held, i) => drawFrom(lots, free, kept.get(lines[i] ?? ''), held))
       return dealt
     },
+    held() {
+      if (kept.size === 0 && dealt === undefined) return take([...free], total(quantities))
+      dealt ??= quantities.map((held, i) => drawFrom(lots, free, kept.get(lines[i] ?? ''), held))
+      const byLot = new Map<string, number>()
+      for (const { lotId, quantity } of dealt.flat()) {
+        byLot.set(lotId, (byLot.get(lotId) ?? 0) + quantity)
+      }
+      return lots.map(({ lotId }) => byLot.get(lotId) ?? 0)
+    },
   }
 }
 

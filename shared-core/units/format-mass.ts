@@ -7,11 +7,12 @@ import { roundHalfAway } from './rounding.ts'
 /**
  * A mass with the digits a bench scale knows: about three figures, never finer than 0.01 g.
  *
- * Under 0.1 g in mg, from 1 kg up in kg.
+ * Under 0.1 g in mg, from 1 kg up in kg; nothing is 0 g, as a scale shows it.
  * @example formatMass(massMg(18449), '.') // 18.4 g
  */
 export function formatMass(mass: MassMg, mark: DecimalMark): string {
   const size = Math.abs(mass)
+  if (mass === 0) return '0 g'
   if (size < 100) return `${formatNumber(String(mass), mark)} mg`
   if (size >= 1_000_000) return figure(mass, { perUnit: 1_000_000, digits: 2, unit: 'kg', mark })
   const digits = size < 9_995 ? 2 : size < 99_950 ? 1 : 0

@@ -379,7 +379,9 @@ function expectSoundDraws(cover: Cover, request: CoverRequest): void {
       }
     })
   }
+  const held = cover.heldByLot()
   for (const { lotId, onHand } of request.lots) {
+    expect(held.get(lotId) ?? 0).toBe(used.get(lotId) ?? 0)
     expect(used.get(lotId) ?? 0).toBeLessThanOrEqual(onHand)
   }
 }

@@ -1,3 +1,5 @@
+import { leanOf, loopArc } from '../../../../shared-core/stitches/strand/loop-arc.ts'
+
 /** A place on the page and the way the thread goes there, radians clockwise from upwards. */
 export type ThreadPlace = Readonly<{ xMm: number; yMm: number; turnRad: number }>
 
@@ -12,32 +14,10 @@ export function hangOnArc(
   alongMm: readonly number[],
 ): readonly ThreadPlace[] {
   const { fromX, toX, yMm, lengthMm, side } = span
-  const chord = Math.max(1e-3, toX - fromX)
-  if (lengthMm <= chord) {
-    return alongMm.map((mm) => ({ xMm: fromX + mm, yMm, turnRad: Math.PI / 2 }))
-  }
-  const angle = angleOfArc(chord / lengthMm)
-  const radius = lengthMm / angle
-  const middleX = (fromX + toX) / 2
-  // The circle's middle lies beyond the chord, on the side it bulges to once the arc is past a half.
-  const middleY = yMm - side * radius * Math.cos(angle / 2)
+  const to = { x: Math.max(toX, fromX + 1e-3), y: yMm }
+  const curve = loopArc({ x: fromX, y: yMm }, to, lengthMm, { x: 0, y: side })
   return alongMm.map((mm) => {
-    const turn = mm / radius - angle / 2
-    return {
-      xMm: middleX + radius * Math.sin(turn),
-      yMm: middleY + side * radius * Math.cos(turn),
-      turnRad: Math.PI / 2 - side * turn,
-    }
+    const { at, way } = curve(mm)
+    return { xMm: at.x, yMm: at.y, turnRad: leanOf(way) }
   })
-}
-
-/** The angle whose chord is this share of its arc, found by halving: sin(a/2) / (a/2) falls from 1 to 0. */
-function angleOfArc(share: number): number {
-  let [low, high] = [1e-6, 2 * Math.PI]
-  for (let halving = 0; halving < 40; halving += 1) {
-    const middle = (low + high) / 2
-    if (Math.sin(middle / 2) / (middle / 2) > share) low = middle
-    else high = middle
-  }
-  return (low + high) / 2
 }

@@ -6,11 +6,11 @@ import {
   holeEndY,
   type PartGeometry,
 } from '../../../../shared-core/route/part-geometry.ts'
+import type { PointMm } from '../../../../shared-core/stitches/strand/point-mm.ts'
 import { readStrandBeads } from '../../../../shared-core/stitches/strand/strand-beads.ts'
 import { strandGeometry } from '../../../../shared-core/stitches/strand/strand-geometry.ts'
 import type { PlainPart } from '../reading/plain-reading.ts'
 import type { Piece } from './join-pieces.ts'
-import type { PointMm } from './point-mm.ts'
 import {
   fringePlaces,
   hangsBetween,

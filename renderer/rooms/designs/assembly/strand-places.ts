@@ -1,8 +1,8 @@
 import { DOWN, JOIN, LEFT, PICK_UP, RIGHT } from '../../../../shared-core/route/event-codes.ts'
 import type { EventList } from '../../../../shared-core/route/event-list.ts'
 import type { HoleEnds } from '../../../../shared-core/route/route-line.ts'
-import { type Curve, loopArc } from './loop-arc.ts'
-import type { PointMm } from './point-mm.ts'
+import { type Curve, leanOf, loopArc } from '../../../../shared-core/stitches/strand/loop-arc.ts'
+import type { PointMm } from '../../../../shared-core/stitches/strand/point-mm.ts'
 
 /** Where each bead of a strand lies, in mm, and how it leans from upright, radians clockwise. */
 export type StrandPlaces = Readonly<{
@@ -92,7 +92,7 @@ function along(lengthsMm: readonly number[], curve: Curve): StrandPlaces {
     mm += lengthMm
     places.xMm[bead] = at.x
     places.yMm[bead] = at.y
-    places.lean[bead] = Math.atan2(way.x, -way.y)
+    places.lean[bead] = leanOf(way)
     places.nearXMm[bead] = at.x - (way.x * lengthMm) / 2
     places.nearYMm[bead] = at.y - (way.y * lengthMm) / 2
     places.farXMm[bead] = at.x + (way.x * lengthMm) / 2

@@ -4,12 +4,14 @@ import type { PointMm } from './point-mm.ts'
 export type Curve = (mm: number) => Readonly<{ at: PointMm; way: PointMm }>
 
 /**
- * The arc that a loop of a length hangs in between two points, bulging to one side.
+ * The arc that a loop of a length hangs in between two points, bulging to one side; lengths in mm.
  *
  * A circle through both points, as large as the length allows: the sine of half its angle over half
  * its angle is the distance over the length. A loop shorter than the distance is a straight line.
  *
  * @param out - The side it bulges to, a unit vector.
+ * @returns The curve from 0 mm at `from` to `lengthMm` at `to`.
+ * @source Chord and arc of one circle: sin(angle / 2) / (angle / 2) = chord / arc, solved by halving.
  */
 export function loopArc(from: PointMm, to: PointMm, lengthMm: number, out: PointMm): Curve {
   const chord = { x: to.x - from.x, y: to.y - from.y }
@@ -42,6 +44,11 @@ export function loopArc(from: PointMm, to: PointMm, lengthMm: number, out: Point
       },
     }
   }
+}
+
+/** How a direction leans from upwards, radians clockwise, -pi to pi. */
+export function leanOf(way: PointMm): number {
+  return Math.atan2(way.x, -way.y)
 }
 
 /** The unit vector across a line that points to the side of `out`. */
