@@ -1,5 +1,6 @@
 import type { CallOutput, ParsedInput } from '../../shared-core/contract/calls.ts'
 import { addFirstPlace, beginWorkshop } from './handlers/begin.ts'
+import { addStrokes, forgetDraft, moveDraft, openDraft } from './handlers/drafts.ts'
 import type { StepName } from './handlers/handler.ts'
 import type { Circumstances } from './perform.ts'
 import { tellSample } from './sample/tell-sample.ts'
@@ -24,6 +25,10 @@ export const stepHandlers: { readonly [N in StepName]: StepHandler<N> } = {
     if (input.with === 'sample') await tellSample(view, input.today, fixed)
     return {}
   },
+  'drafts.open': openDraft,
+  'drafts.stroke': addStrokes,
+  'drafts.moveTo': moveDraft,
+  'drafts.forget': forgetDraft,
   'history.undo': async ({ trx }, _input, { atMs }) => ({ label: await undo(trx, atMs) }),
   'history.redo': async ({ trx }, _input, { atMs }) => ({ label: await redo(trx, atMs) }),
 }

@@ -5,6 +5,7 @@ export type Topic =
   | 'workshop'
   | 'stock'
   | 'designs'
+  | 'drafts'
   | 'orders'
   | 'prices'
   | 'makes'

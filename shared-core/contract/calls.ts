@@ -3,6 +3,7 @@ import type { Refusal } from '../refusal.ts'
 import type { CallSpec } from './call.ts'
 import { dayCalls } from './day-calls.ts'
 import { designCalls } from './design-calls.ts'
+import { draftCalls } from './draft-calls.ts'
 import { engineCalls } from './engine-calls.ts'
 import { historyCalls } from './history-calls.ts'
 import { orderCalls } from './order-calls.ts'
@@ -17,6 +18,7 @@ export const calls = {
   ...historyCalls,
   ...stockCalls,
   ...designCalls,
+  ...draftCalls,
   ...orderCalls,
   ...priceCalls,
   ...pieceCalls,

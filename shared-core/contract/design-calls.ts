@@ -45,7 +45,7 @@ const routeSettings = z.strictObject({
   workingLengthMm: z.number().int().min(300).max(20_000).exactOptional(),
 })
 
-const panel = z.strictObject({
+export const panel = z.strictObject({
   kind: z.literal('panel'),
   id: partId,
   name: s.name,
@@ -56,7 +56,7 @@ const panel = z.strictObject({
   route: routeSettings,
 })
 
-const strand = z.strictObject({
+export const strand = z.strictObject({
   kind: z.literal('strand'),
   id: partId,
   name: s.name,

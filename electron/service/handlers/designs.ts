@@ -2,6 +2,7 @@ import type { DesignBody } from '../../../shared-core/design/design.ts'
 import { refuse } from '../refused.ts'
 import type { Act } from '../store/act.ts'
 import { getLatestVersion, listColourways, readBody } from '../store/design-rows.ts'
+import { noteSaved } from '../store/draft-rows.ts'
 import { getRow } from '../store/find-row.ts'
 import { calibrationsOf, materialsById, toFlag } from '../store/material-rows.ts'
 import type { View } from '../store/view.ts'
@@ -102,6 +103,7 @@ export const saveDesign: ActHandler<'designs.save'> = async (act, input) => {
   const saved = same
     ? { versionId: latest.id, version: latest.version }
     : await saveVersion(act, { designId: design.id, version: latest.version + 1, input })
+  await noteSaved(act.trx, { designId: design.id, versionId: saved.versionId, body: input.body })
   return {
     value: { id: design.id, ...saved },
     label: same ? `Saved ${input.name}` : `Saved version ${saved.version} of ${input.name}`,

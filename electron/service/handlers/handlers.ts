@@ -1,6 +1,7 @@
 import { saveColourway } from './colourways.ts'
 import { archiveDesign, readDesignWhole, saveDesign } from './designs.ts'
 import { listDesigns } from './designs-list.ts'
+import { readDraftState, readDraftStrokes } from './drafts.ts'
 import type { ActHandler, ActName, PureName, QueryHandler, QueryName } from './handler.ts'
 import { listHistory } from './history.ts'
 import { addWeighing, countLot, receiveLot, saveOffer } from './lots.ts'
@@ -28,6 +29,8 @@ export const queryHandlers: { readonly [N in Exclude<QueryName, PureName>]: Quer
   'designs.list': listDesigns,
   'designs.read': readDesignWhole,
   'designs.sheet': makeSheet,
+  'drafts.state': readDraftState,
+  'drafts.strokes': readDraftStrokes,
   'orders.list': listOrderViews,
   'orders.read': readOrder,
   'orders.cover': coverOrder,

@@ -141,6 +141,25 @@ export type VersionReadingTable = Readonly<{
   reading_json: string
 }>
 
+/** What lies on the drawing table of a design: the body after `position` of `count` strokes. */
+export type DraftTable = Readonly<{
+  design_id: string
+  body_json: string
+  position: number
+  count: number
+  /** The version the drawing was last the same as, and after which stroke; null when that stroke is gone. */
+  saved_version_id: string
+  saved_position: number | null
+}>
+
+export type DraftStrokeTable = Readonly<{
+  design_id: string
+  seq: number
+  label: string
+  redo_json: string
+  undo_json: string
+}>
+
 export type ColourwayTable = Kept & Readonly<{ design_id: string; position: number; name: string }>
 
 export type ColourwayMaterialTable = Kept &
@@ -285,6 +304,8 @@ export type Database = KeptTables &
     change: ChangeTable
     lot_balance: LotBalanceTable
     version_reading: VersionReadingTable
+    draft: DraftTable
+    draft_stroke: DraftStrokeTable
   }>
 
 /** A row as it is read. */

@@ -37,6 +37,9 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
   const sold = (await ask('pieces.list', { state: 'sold' })).pieces[0]
   const colourway = whole.colourways[0]
   const what = { designId: whole.id, colourwayId: colourway?.id }
+  const onTable = { designId: whole.id }
+  await ask('drafts.open', onTable)
+  const needle12 = { kind: 'pieces', needleSize: '12' }
   const lots = (await ask('materials.read', { id: bead?.id ?? '' })).lots
   const {
     id: materialId,
@@ -104,6 +107,16 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
       colourwayId: undefined,
     },
     'designs.sheet': { ...what, audience: 'sale', paper: 'a4' },
+    'drafts.open': onTable,
+    'drafts.state': onTable,
+    'drafts.strokes': { ...onTable, from: 1, to: 5 },
+    'drafts.stroke': {
+      ...onTable,
+      position: 0,
+      strokes: [{ label: 'Another needle', redo: [needle12], undo: [needle12] }],
+    },
+    'drafts.moveTo': { ...onTable, position: 0 },
+    'drafts.forget': onTable,
     'chartFile.preview': { file: sampleFile('tidewrack-chart.csv') },
     'orders.list': { state: 'all' },
     'orders.read': { id: orders[0]?.id },

@@ -1,0 +1,200 @@
+import type { ChartEdit } from '../../../../shared-core/chart/edits/chart-edit.ts'
+import { sharedChart } from '../../../../shared-core/chart/shared-rows.ts'
+import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
+import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import {
+  applyEdits,
+  type BodyEdit,
+  type Stroke,
+} from '../../../../shared-core/design/edits/body-edit.ts'
+import { bodyStroke } from '../../../../shared-core/design/edits/body-stroke.ts'
+import { chartStroke } from '../../../../shared-core/design/edits/chart-stroke.ts'
+import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { type StrokePort, StrokeWriter } from './stroke-writer.ts'
+
+/** What lies on the table now, as a screen shows it. */
+export type DraftView = Readonly<{
+  body: DesignBody
+  /** The design's latest version. */
+  version: number
+  position: number
+  undoLabel: string | undefined
+  redoLabel: string | undefined
+  /** Whether the latest version is the same as what lies here. */
+  isSaved: boolean
+  isBehind: boolean
+  /** Why the last strokes could not be kept. */
+  refusal: Refusal | undefined
+}>
+
+type Opened = CallOutput<'drafts.open'>
+
+/** Strokes kept at hand; older ones are read from the store when undo comes to them. */
+const MOST_AT_HAND = 2_000
+const READ_AT_ONCE = 500
+
+/** A drawing under way: every change is a stroke, done here at once and written behind. */
+export class DraftSession {
+  readonly designId: string
+  readonly #port: StrokePort
+  readonly #writer: StrokeWriter
+  readonly #listeners = new Set<() => void>()
+  #body: DesignBody
+  #position: number
+  #count: number
+  /** Strokes at hand, the first of them number `#first`. */
+  #strokes: Stroke[]
+  #first: number
+  #savedAt: number | undefined
+  #version: number
+  #isBehind: boolean
+  #refusal: Refusal | undefined
+  #view: DraftView
+
+  constructor(opened: Opened, port: StrokePort) {
+    this.designId = opened.designId
+    this.#port = port
+    this.#writer = new StrokeWriter(opened.designId, port, (refusal) => {
+      this.#refusal = refusal
+      this.#tell()
+    })
+    this.#body = opened.body
+    this.#position = opened.position
+    this.#count = opened.count
+    this.#first = opened.strokes[0]?.seq ?? opened.position + 1
+    this.#strokes = opened.strokes.map(({ seq: _, ...stroke }) => stroke)
+    this.#savedAt = opened.savedPosition ?? undefined
+    this.#version = opened.version
+    this.#isBehind = opened.isBehind
+    this.#view = this.#look()
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener)
+    return () => this.#listeners.delete(listener)
+  }
+
+  readonly view = (): DraftView => this.#view
+
+  /** Draws: an edit of a panel's chart as it stands now. An edit that changes nothing is no stroke. */
+  stroke(label: string, partId: string, edit: ChartEdit): void {
+    const panel = this.#body.parts.find(({ id }) => id === partId)
+    if (panel?.kind !== 'panel' || edit.inverse.splices.length === 0) return
+    this.#do(chartStroke(label, this.#body, { partId, before: sharedChart(panel.chart), edit }))
+  }
+
+  /** Changes anything else: parts, palette, findings, how it is worked. */
+  change(label: string, next: DesignBody): void {
+    if (next !== this.#body) this.#do(bodyStroke(label, this.#body, next))
+  }
+
+  async undo(): Promise<void> {
+    if (this.#position === 0) return
+    await this.#reach(this.#position)
+    const stroke = this.#strokeAt(this.#position)
+    if (stroke !== undefined) this.#move(stroke.undo, this.#position - 1)
+  }
+
+  async redo(): Promise<void> {
+    if (this.#position === this.#count) return
+    await this.#reach(this.#position + 1)
+    const stroke = this.#strokeAt(this.#position + 1)
+    if (stroke !== undefined) this.#move(stroke.redo, this.#position + 1)
+  }
+
+  /** To be told when what lies here was saved as a version. */
+  saved(version: number): void {
+    this.#version = version
+    this.#savedAt = this.#position
+    this.#isBehind = false
+    this.#tell()
+  }
+
+  tryAgain(): void {
+    this.#writer.tryAgain()
+  }
+
+  settled(): Promise<void> {
+    return this.#writer.settled()
+  }
+
+  /** Hands what is not written yet to the store; to be called when the window or the screen goes. */
+  hurry(): void {
+    this.#writer.hurry()
+  }
+
+  #do(stroke: Stroke): void {
+    const after = applyEdits(this.#body, stroke.redo)
+    if (!after.ok) throw new Error(`${stroke.label}: ${after.error.message}`)
+    this.#body = after.value
+    if (this.#savedAt !== undefined && this.#savedAt > this.#position) this.#savedAt = undefined
+    this.#strokes.splice(this.#position + 1 - this.#first)
+    this.#strokes.push(stroke)
+    const spare = this.#strokes.length - MOST_AT_HAND
+    if (spare >= READ_AT_ONCE) {
+      this.#strokes.splice(0, spare)
+      this.#first += spare
+    }
+    this.#writer.stroke(this.#position, stroke)
+    this.#position += 1
+    this.#count = this.#position
+    this.#tell()
+  }
+
+  #move(edits: readonly BodyEdit[], position: number): void {
+    const after = applyEdits(this.#body, edits)
+    if (!after.ok) {
+      this.#refusal = after.error
+    } else {
+      this.#body = after.value
+      this.#position = position
+      this.#writer.moveTo(position)
+    }
+    this.#tell()
+  }
+
+  #strokeAt(seq: number): Stroke | undefined {
+    return this.#strokes[seq - this.#first]
+  }
+
+  /** Reads strokes from the store until number `seq` is at hand. */
+  async #reach(seq: number): Promise<void> {
+    if (this.#strokeAt(seq) !== undefined) return
+    await this.#writer.settled()
+    const isOlder = seq < this.#first
+    const from = isOlder ? Math.max(1, seq - READ_AT_ONCE + 1) : seq
+    const to = isOlder ? this.#first - 1 : Math.min(this.#count, seq + READ_AT_ONCE - 1)
+    const answer = await this.#port.strokes({ designId: this.designId, from, to })
+    // Another press of the key may have read them meanwhile.
+    if (!answer.ok || this.#strokeAt(seq) !== undefined) return
+    const read = answer.value.strokes.map(({ seq: _, ...stroke }) => stroke)
+    if (isOlder) {
+      this.#strokes = [...read, ...this.#strokes]
+      this.#first = from
+    } else if (seq === this.#first + this.#strokes.length) {
+      this.#strokes = [...this.#strokes, ...read]
+    }
+  }
+
+  #tell(): void {
+    this.#view = this.#look()
+    for (const listener of this.#listeners) listener()
+  }
+
+  #look(): DraftView {
+    const canUndo = this.#position > 0
+    const canRedo = this.#position < this.#count
+    return {
+      body: this.#body,
+      version: this.#version,
+      position: this.#position,
+      undoLabel: canUndo ? (this.#strokeAt(this.#position)?.label ?? 'Older strokes') : undefined,
+      redoLabel: canRedo
+        ? (this.#strokeAt(this.#position + 1)?.label ?? 'Later strokes')
+        : undefined,
+      isSaved: this.#savedAt === this.#position,
+      isBehind: this.#isBehind,
+      refusal: this.#refusal,
+    }
+  }
+}
