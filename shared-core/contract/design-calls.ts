@@ -124,17 +124,45 @@ const designRow = z.strictObject({
   beads: z.number().int(),
   archived: z.boolean(),
   savedAtMs: s.atMs,
-  /** First panel and palette, for a drawn thumbnail. */
-  thumbnail: z.strictObject({
-    chart: chartJson.nullable(),
-    formId: z.string().nullable(),
-    palette: designBody.shape.palette,
-  }),
   /** Units that can be made from what is available now, in the first colourway; null when beads are not assigned. */
   makeable: z.number().int().nullable(),
   /** Pieces sold of it and what they took. */
   sold: z.number().int(),
   takenMinor: s.amountMinor,
+})
+
+/** What one key of the bill takes in a colourway, and what that costs; null where no cost is known. */
+const colourwayLine = z.strictObject({
+  key: z.string(),
+  name: z.string(),
+  kind: z.enum(['bead', 'thread', 'finding', 'packaging']),
+  materialId: s.id.nullable(),
+  materialName: z.string().nullable(),
+  unit: s.unit,
+  quantity: s.quantity,
+  basis: s.basis,
+  costMinor: s.amountMinor.nullable(),
+})
+
+/** A colourway with what stock and prices say of one unit in it. */
+const colourwayStanding = colourway.extend({
+  lines: z.array(colourwayLine),
+  /** Cost of what is known of the materials, and how many lines are not. */
+  costMinor: s.amountMinor,
+  costsUnknown: z.number().int(),
+  /** Units that can be made beside what is promised; null until every key has a material. */
+  makeable: z.number().int().nullable(),
+  unassigned: z.array(z.string()),
+  /** What allows no more than that. */
+  limits: z.array(
+    z.strictObject({
+      materialId: s.id,
+      name: z.string(),
+      unit: s.unit,
+      perUnit: s.quantity,
+      available: s.signedQuantity,
+    }),
+  ),
 })
 
 export const chartFileRequest = z.strictObject({
@@ -177,6 +205,17 @@ export const designCalls = {
     }),
     reads: ['designs', 'stock'],
   }),
+  'designs.drawing': query({
+    summary: 'What is drawn of a design: its latest version in the beads of its first colourway.',
+    input: z.strictObject({ id: s.id }),
+    output: z.strictObject({
+      versionId: s.id,
+      body: designBody,
+      /** Colour and finish of each slot: its bead’s, else the chart’s own. */
+      looks: z.array(z.strictObject({ hex: s.colourHex, finish: s.finish })),
+    }),
+    reads: ['designs', 'stock'],
+  }),
   'designs.save': act({
     summary:
       'Saves a design as a new version (without id: a new design with one colourway); versions never change.',
@@ -205,6 +244,19 @@ export const designCalls = {
       materials: colourwayMaterials,
     }),
     output: z.strictObject({ id: s.id }),
+    changes: ['designs', 'prices'],
+  }),
+  'colourways.list': query({
+    summary:
+      'The colourways of a design’s latest version: what each takes, costs and allows to make now.',
+    input: z.strictObject({ designId: s.id }),
+    output: z.strictObject({ colourways: z.array(colourwayStanding) }),
+    reads: ['designs', 'stock', 'orders', 'prices', 'workshop'],
+  }),
+  'colourways.remove': act({
+    summary: 'Takes a colourway out of a design; what was made and sold in it stays as it was.',
+    input: z.strictObject({ designId: s.id, id: s.id }),
+    output: s.nothing,
     changes: ['designs', 'prices'],
   }),
   'designs.sheet': query({

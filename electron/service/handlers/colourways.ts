@@ -30,6 +30,49 @@ export const saveColourway: ActHandler<'colourways.save'> = async (act, input) =
   return { value: { id }, label: `Saved the colourway ${input.name} of ${design.name}` }
 }
 
+export const removeColourway: ActHandler<'colourways.remove'> = async (act, input) => {
+  const { design, colourway } = await getColourwayOf(
+    act,
+    { designId: input.designId, colourwayId: input.id },
+    (name) => (name === 'designId' ? name : 'id'),
+  )
+  if ((await listColourways(act, design.id)).length === 1) {
+    refuse(
+      'last-colourway',
+      `${colourway.name} is the only colourway of ${design.name}.`,
+      'Add another before you remove it, or put the whole design away.',
+      'id',
+    )
+  }
+  await refusePromised(act, colourway)
+  await act.remove('colourway', colourway.id)
+  return { value: {}, label: `Removed the colourway ${colourway.name} of ${design.name}` }
+}
+
+/** What is promised in a colourway must still find its beads. */
+async function refusePromised(act: Act, { id, name }: Row<'colourway'>): Promise<void> {
+  const lines = await act.trx
+    .selectFrom('order_line')
+    .innerJoin('sales_order', 'sales_order.id', 'order_line.order_id')
+    .select('sales_order.customer')
+    .distinct()
+    .where('order_line.colourway_id', '=', id)
+    .where('order_line.removed_by', 'is', null)
+    .where('sales_order.removed_by', 'is', null)
+    .where('sales_order.state', '=', 'open')
+    .execute()
+  if (lines.length === 0) return
+  refuse(
+    'colourway-promised',
+    `${name} is promised in ${lines.length === 1 ? 'an open order' : `${lines.length} open orders`}: ${lines
+      .slice(0, 3)
+      .map(({ customer }) => customer)
+      .join(', ')}.`,
+    'Finish or change what is promised in it first.',
+    'id',
+  )
+}
+
 /** Makes the colourway's rows say what the input says, changing only what differs. */
 async function fill(
   act: Act,

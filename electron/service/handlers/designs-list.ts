@@ -1,5 +1,3 @@
-import type { ChartJson } from '../../../shared-core/chart/chart-json.ts'
-import type { DesignBody } from '../../../shared-core/design/design.ts'
 import { makeable } from '../../../shared-core/stock/makeable.ts'
 import { readAvailability } from '../availability.ts'
 import { openBills } from '../bills.ts'
@@ -25,15 +23,13 @@ export const listDesigns: QueryHandler<'designs.list'> = async (reading, input) 
     reading,
     latest.map((version) => version.id),
   )
-  const thumbnails = await readThumbnails(reading, latest)
   const makeableOf = await countMakeable(reading, latest)
   const sold = await readSold(reading)
   return {
     designs: chosen.flatMap((row) => {
       const version = versions.get(row.id)
       const known = version && facts.get(version.id)
-      const thumbnail = version && thumbnails.get(version.id)
-      if (version === undefined || known === undefined || thumbnail === undefined) return []
+      if (version === undefined || known === undefined) return []
       return {
         id: row.id,
         name: row.name,
@@ -43,52 +39,12 @@ export const listDesigns: QueryHandler<'designs.list'> = async (reading, input) 
         beads: known.beads,
         archived: row.archived === 1,
         savedAtMs: version.saved_at_ms,
-        thumbnail,
         makeable: makeableOf.get(version.id) ?? null,
         sold: sold.get(row.id)?.units ?? 0,
         takenMinor: sold.get(row.id)?.takenMinor ?? 0,
       }
     }),
   }
-}
-
-/** The contract's shape: the same, but its lists may be changed. */
-type Thumbnail = Awaited<ReturnType<QueryHandler<'designs.list'>>>['designs'][number]['thumbnail']
-
-async function readThumbnails(
-  { trx }: View,
-  versions: readonly VersionRow[],
-): Promise<ReadonlyMap<string, Thumbnail>> {
-  const rows = await trx
-    .selectFrom('design_version')
-    .select(['id', 'body_json'])
-    .where(
-      'id',
-      'in',
-      versions.map((version) => version.id),
-    )
-    .execute()
-  return new Map(
-    rows.map(({ id, body_json }) => {
-      const body = JSON.parse(body_json) as DesignBody
-      const panel = body.parts.find((part) => part.kind === 'panel')
-      return [
-        id,
-        {
-          chart: smallChart(panel?.chart) as Thumbnail['chart'],
-          formId: panel?.formId ?? null,
-          palette: [...body.palette],
-        },
-      ]
-    }),
-  )
-}
-
-// More rows than a thumbnail can show are not worth sending.
-const THUMBNAIL_ROWS = 240
-
-function smallChart(chart: ChartJson | undefined): ChartJson | null {
-  return chart === undefined ? null : { ...chart, rows: chart.rows.slice(0, THUMBNAIL_ROWS) }
 }
 
 /** Units that can be made of each version in its design's first colourway; none where beads are missing. */

@@ -1,4 +1,6 @@
-import { saveColourway } from './colourways.ts'
+import { listStandings } from './colourway-standings.ts'
+import { removeColourway, saveColourway } from './colourways.ts'
+import { readDrawing } from './design-drawing.ts'
 import { archiveDesign, readDesignWhole, saveDesign } from './designs.ts'
 import { listDesigns } from './designs-list.ts'
 import { readDraftState, readDraftStrokes } from './drafts.ts'
@@ -28,6 +30,8 @@ export const queryHandlers: { readonly [N in Exclude<QueryName, PureName>]: Quer
   'stockFile.preview': previewStockFile,
   'designs.list': listDesigns,
   'designs.read': readDesignWhole,
+  'designs.drawing': readDrawing,
+  'colourways.list': listStandings,
   'designs.sheet': makeSheet,
   'drafts.state': readDraftState,
   'drafts.strokes': readDraftStrokes,
@@ -59,6 +63,7 @@ export const actHandlers: { readonly [N in ActName]: ActHandler<N> } = {
   'designs.save': saveDesign,
   'designs.archive': archiveDesign,
   'colourways.save': saveColourway,
+  'colourways.remove': removeColourway,
   'orders.save': saveOrder,
   'orders.setState': setOrderState,
   'prices.set': setPrice,

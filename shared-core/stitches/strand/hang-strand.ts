@@ -28,18 +28,37 @@ export function hangStrand(
   bead: number,
   shape: 'fringe' | 'loop',
 ): Hanging | undefined {
-  const edge = freeEdge(site, bead)
-  const leaves = (at: number, leaving: number) => at === bead && leaving === edge
+  const { leaves: out, returns } = hangingEnds(site, bead, shape)
+  const leaves = (at: number, leaving: number) => at === bead && leaving === out.edge
   const way = findWeave(site.weaver, from, site.hops, leaves)
   if (way === undefined) return undefined
-  const into = shape === 'loop' ? besideBead(site, bead) : bead
-  const back = { bead: into, edge: edge ^ 1 }
+  // The pass back in begins at the end it hangs from and comes out at the other.
+  const back = { bead: returns.bead, edge: returns.edge ^ 1 }
   const again = findWeave(site.weaver, back, site.hops, leaves) ?? []
   return { panelId: site.panelId, way, back, again }
 }
 
+/** The panel's beads as far as a strand must know them to hang from one. */
+export type HangingSite = Pick<PanelSite, 'index' | 'geometry' | 'isWorked'>
+
+/**
+ * The hole ends a strand hangs between: where its thread leaves the panel and where it comes back.
+ *
+ * It leaves by the bead's free end; a loop comes back into the bead beside it, if there is one, and
+ * fringe into its own bead.
+ */
+export function hangingEnds(
+  site: HangingSite,
+  bead: number,
+  shape: 'fringe' | 'loop',
+): Readonly<{ leaves: HoleEnd; returns: HoleEnd }> {
+  const edge = freeEdge(site, bead)
+  const into = shape === 'loop' ? besideBead(site, bead) : bead
+  return { leaves: { bead, edge }, returns: { bead: into, edge } }
+}
+
 /** The end of a bead's hole with nothing before it: below for the lower half of a panel, above for the upper. */
-function freeEdge({ index, geometry }: PanelSite, bead: number): number {
+function freeEdge({ index, geometry }: HangingSite, bead: number): number {
   if (geometry.upright[bead] === 0) return RIGHT
   const row = index.rowOf[bead] ?? 0
   const at = index.atOf[bead] ?? 0
@@ -52,7 +71,7 @@ function freeEdge({ index, geometry }: PanelSite, bead: number): number {
 }
 
 /** The neighbour a loop comes back into: the next bead of the row, else the one before, else the bead itself. */
-function besideBead({ index, isWorked }: PanelSite, bead: number): number {
+function besideBead({ index, isWorked }: HangingSite, bead: number): number {
   const row = index.rowOf[bead] ?? 0
   const at = index.atOf[bead] ?? 0
   for (const halves of [2, -2]) {

@@ -32,6 +32,11 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
   const { designs } = await ask('designs.list', {})
   const cuff = designs.find((design) => design.name === 'Samphire studs')
   const whole = await ask('designs.read', { id: cuff?.id ?? '' })
+  const { id: spare } = await ask('colourways.save', {
+    designId: whole.id,
+    name: 'Spare',
+    materials: {},
+  })
   const { orders } = await ask('orders.list', { state: 'open' })
   const { pieces } = await ask('pieces.list', { state: 'here' })
   const sold = (await ask('pieces.list', { state: 'sold' })).pieces[0]
@@ -106,6 +111,9 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
       materials: colourway?.materials,
       colourwayId: undefined,
     },
+    'designs.drawing': { id: whole.id },
+    'colourways.list': { designId: whole.id },
+    'colourways.remove': { designId: whole.id, id: spare },
     'designs.sheet': { ...what, audience: 'sale', paper: 'a4' },
     'drafts.open': onTable,
     'drafts.state': onTable,

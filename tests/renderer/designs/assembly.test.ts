@@ -11,7 +11,7 @@ function assembled(body: DesignBody) {
   const read = readDesign(body, referenceTables)
   if (!read.ok) throw new Error(read.error.message)
   const { parts } = read.value
-  const assembly = assemble({ body, tables: referenceTables, looks: [], parts })
+  const assembly = assemble({ body, tables: referenceTables, looks: [] })
   if (assembly === undefined) throw new Error('expected something to draw')
   return { assembly, parts }
 }

@@ -37,7 +37,6 @@ function row(name: string, part: Partial<DesignRow>): DesignRow {
     beads: 10,
     archived: false,
     savedAtMs: 0,
-    thumbnail: { chart: null, formId: null, palette: [] },
     makeable: null,
     sold: 0,
     takenMinor: 0,

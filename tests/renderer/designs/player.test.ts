@@ -17,8 +17,7 @@ function reel(): Reel {
   const read = readDesign(body, referenceTables)
   if (!read.ok) throw new Error(read.error.message)
   const [part] = read.value.parts
-  const placed = assemble({ body, tables: referenceTables, looks: [], parts: read.value.parts })
-    ?.parts[0]
+  const placed = assemble({ body, tables: referenceTables, looks: [] })?.parts[0]
   if (part === undefined || placed === undefined) throw new Error('expected a panel')
   return { line: routeLine(part.route, placed.geometry, { own: placed.own }), steps: part.steps }
 }

@@ -12,14 +12,18 @@ import type { BeadLook } from '../../../drawing/bead-look.ts'
 import type { BeadScene } from '../../../drawing/bead-scene.ts'
 import { chartScene } from '../../../drawing/chart-scene.ts'
 import type { SizeMm } from '../../../drawing/view.ts'
-import type { PlainPart } from '../reading/plain-reading.ts'
+import type { PlacedFinding } from './finding.ts'
 import { hangStrands, type PlacedStrand, placeLoose } from './hang-strands.ts'
 import { joinPieces, type Piece } from './join-pieces.ts'
+import { mirrorPiece } from './mirror-piece.ts'
 
 /** A part where it lies in the picture: its beads are numbered on from `firstBead`. */
 export type PlacedPart = Readonly<{
   partId: string
   name: string
+  /** Which copy of it this is, from 0, and whether it is the other's mirror image. */
+  copy: number
+  isMirrored: boolean
   firstBead: number
   beads: number
   geometry: PartGeometry
@@ -30,20 +34,32 @@ export type PlacedPart = Readonly<{
   joined: HoleEnds | undefined
 }>
 
-/** One copy of a design as it hangs, drawn in true proportion: every panel with its strands, side by side. */
-export type Assembly = Readonly<{ scene: BeadScene; parts: readonly PlacedPart[] }>
+/** A design as it hangs, drawn in true proportion: every panel with its strands and findings, side by side. */
+export type Assembly = Readonly<{
+  scene: BeadScene
+  parts: readonly PlacedPart[]
+  findings: readonly PlacedFinding[]
+}>
 
 type AssembleInput = Readonly<{
   body: DesignBody
   tables: BeadTables
   /** Colour and finish of each slot, by its index. */
   looks: readonly Omit<BeadLook, 'family'>[]
-  /** What was read of each part; strands hang where their thread leaves the panel. */
-  parts: readonly PlainPart[]
+  /** One of each part, as its thread is told; or every copy that a unit has, as it is sold. */
+  copies?: 'one' | 'all'
 }>
 
+/** Copies drawn of a part that a unit has very many of: beyond these each would be too small to see. */
+const MOST_COPIES = 4
+
 /** Puts a design's parts together; `undefined` when it has no part that can be drawn. */
-export function assemble({ body, tables, looks, parts }: AssembleInput): Assembly | undefined {
+export function assemble({
+  body,
+  tables,
+  looks,
+  copies = 'one',
+}: AssembleInput): Assembly | undefined {
   const threadMm = findThread(tables, body.threadId)?.diameterMm.value ?? 0
   const formOfSlot = (slot: number, fallback: BeadForm) =>
     findForm(tables, body.palette[slot]?.formId ?? '') ?? fallback
@@ -52,7 +68,7 @@ export function assemble({ body, tables, looks, parts }: AssembleInput): Assembl
     finish: looks[at]?.finish ?? slot.finish,
     family: findForm(tables, slot.formId)?.family ?? ('cylinder' as const),
   }))
-  const context = { body, threadMm, formOfSlot, parts }
+  const context = { body, threadMm, formOfSlot }
   const pieces: Piece[] = []
   for (const part of body.parts) {
     if (part.kind !== 'panel') continue
@@ -61,7 +77,15 @@ export function assemble({ body, tables, looks, parts }: AssembleInput): Assembl
   }
   const [first] = tables.forms
   if (first !== undefined) pieces.push(...placeLoose(context, first))
-  return joinPieces(pieces, { palette, boxOfSlot: boxes(body, tables) })
+  const drawn = copies === 'one' ? pieces : pieces.flatMap(everyCopy)
+  return joinPieces(drawn, { palette, boxOfSlot: boxes(body, tables) })
+}
+
+/** Each copy of a piece; every second one of a mirrored pair is the mirror image. */
+function everyCopy(piece: Piece): readonly Piece[] {
+  return Array.from({ length: Math.min(piece.copies, MOST_COPIES) }, (_, copy) =>
+    piece.mirrors === true && copy % 2 === 1 ? mirrorPiece(piece) : piece,
+  )
 }
 
 /** An upright bead of each slot's form; holes of panels that lie across turn it. */
@@ -80,7 +104,6 @@ type PanelContext = Readonly<{
   palette: readonly BeadLook[]
   threadMm: number
   formOfSlot: (slot: number, fallback: BeadForm) => BeadForm
-  parts: readonly PlainPart[]
 }>
 
 function panelPiece(panel: Panel, context: PanelContext): Piece {
@@ -90,5 +113,6 @@ function panelPiece(panel: Panel, context: PanelContext): Piece {
   const scene = chartScene({ chart, form, palette, threadMm: threadGapMm(threadMm) })
   const geometry = panelGeometry(chart, index, form, threadMm)
   const strands: readonly PlacedStrand[] = hangStrands(panel, { ...context, index, geometry })
-  return { partId: panel.id, name: panel.name, scene, index, geometry, strands }
+  const { id: partId, name, copies, mirrored: mirrors } = panel
+  return { partId, name, isMirrored: false, copies, mirrors, scene, index, geometry, strands }
 }

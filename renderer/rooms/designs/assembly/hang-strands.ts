@@ -6,14 +6,15 @@ import {
   holeEndY,
   type PartGeometry,
 } from '../../../../shared-core/route/part-geometry.ts'
+import { hangingEnds } from '../../../../shared-core/stitches/strand/hang-strand.ts'
 import type { PointMm } from '../../../../shared-core/stitches/strand/point-mm.ts'
 import { readStrandBeads } from '../../../../shared-core/stitches/strand/strand-beads.ts'
 import { strandGeometry } from '../../../../shared-core/stitches/strand/strand-geometry.ts'
-import type { PlainPart } from '../reading/plain-reading.ts'
+import { type PlacedFinding, shapeOfFinding } from './finding.ts'
 import type { Piece } from './join-pieces.ts'
 import {
   fringePlaces,
-  hangsBetween,
+  loopMiddle,
   loopPlaces,
   type PanelEnd,
   ringPlaces,
@@ -27,6 +28,8 @@ export type PlacedStrand = Readonly<{
   slots: Uint16Array
   forms: readonly BeadForm[]
   places: StrandPlaces
+  /** What it carries: a loop at its middle, a fringe at its foot. */
+  finding: PlacedFinding | undefined
   geometry: PartGeometry
   isFolded: (bead: number) => boolean
 }>
@@ -35,7 +38,6 @@ type StrandContext = Readonly<{
   body: DesignBody
   threadMm: number
   formOfSlot: (slot: number, fallback: BeadForm) => BeadForm
-  parts: readonly PlainPart[]
 }>
 
 type PanelSite = Readonly<{ form: BeadForm; index: BeadIndex; geometry: PartGeometry }>
@@ -52,24 +54,45 @@ export function hangStrands(
 }
 
 function copiesOf(strand: Strand, context: StrandContext & PanelSite): readonly PlacedStrand[] {
-  const { index, geometry } = context
-  const route = context.parts.find(({ partId }) => partId === strand.id)?.route
-  const hangs = route && hangsBetween(route)
+  const { index, geometry, body } = context
   const ready = strandOf(strand, context, context.form)
-  if (hangs === undefined || ready === undefined || strand.anchor === undefined) return []
-  const { leaves, returns } = hangs
+  if (ready === undefined || ready.slots.length === 0 || strand.anchor === undefined) return []
+  const { row, bead: at } = strand.anchor
+  const from = (index.rowStart[row] ?? 0) + at
+  const last = (index.rowStart[row + 1] ?? 0) - 1
+  // A bead that has been drawn away holds nothing; the reading says so.
+  if (from > last) return []
+  const site = { index, geometry, isWorked: () => true }
   const lengths = ready.forms.map((form) => form.lengthMm.value)
   if (strand.shape === 'loop') {
-    const places = loopPlaces(end(geometry, leaves), end(geometry, returns), leaves.edge, lengths)
-    return [{ ...ready, places }]
+    const { leaves, returns } = hangingEnds(site, from, 'loop')
+    const [out, back] = [end(geometry, leaves), end(geometry, returns)]
+    const places = loopPlaces(out, back, leaves.edge, lengths)
+    const finding = findingOf(body, strand, loopMiddle(out, back, leaves.edge, lengths))
+    return [{ ...ready, places, finding }]
   }
-  // What was read is the last copy; the others hang from the beads before it in the row.
-  const from = (index.rowStart[strand.anchor.row] ?? 0) + strand.anchor.bead
-  const last = (index.rowStart[strand.anchor.row + 1] ?? 1) - 1
   return Array.from({ length: strand.copies }, (_, copy) => {
-    const bead = Math.min(last, from + copy)
-    return { ...ready, places: fringePlaces(end(geometry, { ...leaves, bead }), lengths) }
+    const { leaves } = hangingEnds(site, Math.min(last, from + copy), 'fringe')
+    return hung(ready, body, strand, end(geometry, leaves))
   })
+}
+
+type Ready = Omit<PlacedStrand, 'places' | 'finding'>
+
+function hung(ready: Ready, body: DesignBody, strand: Strand, from: PointMm): PlacedStrand {
+  const lengths = ready.forms.map((form) => form.lengthMm.value)
+  const lengthMm = lengths.reduce((sum, mm) => sum + mm, 0)
+  const foot = { at: { x: from.x, y: from.y + lengthMm }, way: { x: 0, y: 1 } }
+  return { ...ready, places: fringePlaces(from, lengths), finding: findingOf(body, strand, foot) }
+}
+
+function findingOf(
+  { extras }: DesignBody,
+  { findingId }: Strand,
+  place: Pick<PlacedFinding, 'at' | 'way'>,
+): PlacedFinding | undefined {
+  const found = extras.find(({ id }) => id === findingId)
+  return found && { ...place, shape: shapeOfFinding(found.name) }
 }
 
 /** Strands that hang from nothing, each a piece of its own. */
@@ -80,19 +103,28 @@ export function placeLoose(context: StrandContext, fallback: BeadForm): readonly
     if (panels.some(({ id }) => id === part.anchor?.panelId)) return []
     const ready = strandOf(part, context, fallback)
     if (ready === undefined) return []
-    const lengths = ready.forms.map((form) => form.lengthMm.value)
-    const origin = { x: 0, y: 0 }
-    const places =
-      part.shape === 'loop' ? ringPlaces(origin, lengths) : fringePlaces(origin, lengths)
-    return [{ partId: part.id, name: part.name, strands: [{ ...ready, places }] }]
+    const strands = [loose(ready, context.body, part)]
+    return [{ partId: part.id, name: part.name, isMirrored: false, copies: part.copies, strands }]
   })
+}
+
+function loose(ready: Ready, body: DesignBody, strand: Strand): PlacedStrand {
+  const origin = { x: 0, y: 0 }
+  if (strand.shape === 'fringe') return hung(ready, body, strand, origin)
+  const lengths = ready.forms.map((form) => form.lengthMm.value)
+  const top = { at: origin, way: { x: 0, y: -1 } }
+  return {
+    ...ready,
+    places: ringPlaces(origin, lengths),
+    finding: findingOf(body, strand, top),
+  }
 }
 
 function strandOf(
   strand: Strand,
   { formOfSlot, threadMm }: StrandContext,
   fallback: BeadForm,
-): Omit<PlacedStrand, 'places'> | undefined {
+): Ready | undefined {
   const slots = readStrandBeads(strand.beads)
   if (slots === undefined) return undefined
   const forms = Array.from(slots, (slot) => formOfSlot(slot, fallback))

@@ -5,6 +5,7 @@ import type { BeadLook } from '../../../drawing/bead-look.ts'
 import type { BeadScene } from '../../../drawing/bead-scene.ts'
 import type { SizeMm } from '../../../drawing/view.ts'
 import type { Assembly, PlacedPart } from './assemble.ts'
+import { type PlacedFinding, RING_MM, reachOfFinding } from './finding.ts'
 import type { PlacedStrand } from './hang-strands.ts'
 import { strandEnds } from './strand-places.ts'
 
@@ -12,6 +13,10 @@ import { strandEnds } from './strand-places.ts'
 export type Piece = Readonly<{
   partId: string
   name: string
+  isMirrored: boolean
+  /** Copies in one unit, and whether every second is the mirror image. */
+  copies: number
+  mirrors?: boolean
   scene?: BeadScene
   index?: BeadIndex
   geometry?: PartGeometry
@@ -30,12 +35,13 @@ export function joinPieces(pieces: readonly Piece[], looks: Looks): Assembly | u
   const [first] = drawn
   if (first === undefined) return undefined
   if (drawn.length === 1 && first.scene !== undefined && first.strands.length === 0) {
-    return { scene: first.scene, parts: [panelPart(first, 0, shifted(0, 0))].flat() }
+    const parts = panelPart(first, { firstBead: 0, copy: 0, shift: shifted(0, 0) })
+    return { scene: first.scene, parts, findings: [] }
   }
   const joining = createJoining(drawn, looks)
   for (const piece of drawn) addPiece(joining, piece)
-  const { scene, parts, acrossMm, heightMm } = joining
-  return { scene: { ...scene, widthMm: acrossMm - GAP_MM, heightMm }, parts }
+  const { scene, parts, findings, acrossMm, heightMm } = joining
+  return { scene: { ...scene, widthMm: acrossMm - GAP_MM, heightMm }, parts, findings }
 }
 
 type Shift = (ends: HoleEnds) => HoleEnds
@@ -44,6 +50,7 @@ type Joining = {
   readonly scene: BeadScene & Readonly<{ turnedOf: Uint8Array; leanOf: Float32Array }>
   readonly nextOf: Int32Array
   readonly parts: PlacedPart[]
+  readonly findings: PlacedFinding[]
   beads: number
   acrossMm: number
   heightMm: number
@@ -78,6 +85,7 @@ function createJoining(pieces: readonly Piece[], { palette, boxOfSlot }: Looks):
     },
     nextOf,
     parts: [],
+    findings: [],
     beads: 0,
     acrossMm: 0,
     heightMm: 0,
@@ -93,21 +101,26 @@ function addPiece(joining: Joining, piece: Piece): void {
   const dx = joining.acrossMm - bounds.left
   const dy = -bounds.top
   const shift = shifted(dx, dy)
+  const copy = joining.parts.filter(({ partId }) => partId === piece.partId).length
   if (piece.scene !== undefined && piece.geometry !== undefined) {
-    joining.parts.push(...panelPart(piece, joining.beads, shift))
+    joining.parts.push(...panelPart(piece, { firstBead: joining.beads, copy, shift }))
     copyPanel(joining, piece.scene, dx, dy)
   }
-  for (const strand of piece.strands) addStrand(joining, piece, strand, { dx, dy, shift })
+  for (const strand of piece.strands) addStrand(joining, piece, strand, { dx, dy, copy, shift })
   joining.acrossMm += bounds.right - bounds.left + GAP_MM
   joining.heightMm = Math.max(joining.heightMm, bounds.bottom - bounds.top)
 }
 
-function panelPart(piece: Piece, firstBead: number, shift: Shift): readonly PlacedPart[] {
-  const { partId, name, scene, index, geometry } = piece
+function panelPart(
+  piece: Piece,
+  { firstBead, copy, shift }: Readonly<{ firstBead: number; copy: number; shift: Shift }>,
+): readonly PlacedPart[] {
+  const { partId, name, isMirrored, scene, index, geometry } = piece
   if (scene === undefined || geometry === undefined) return []
   const own = shift(endsOf(geometry))
   const beads = scene.xMm.length
-  return [{ partId, name, firstBead, beads, index, geometry, own, joined: undefined }]
+  const whose = { partId, name, copy, isMirrored }
+  return [{ ...whose, firstBead, beads, index, geometry, own, joined: undefined }]
 }
 
 function copyPanel(joining: Joining, from: BeadScene, dx: number, dy: number): void {
@@ -130,7 +143,7 @@ function addStrand(
   joining: Joining,
   piece: Piece,
   strand: PlacedStrand,
-  { dx, dy, shift }: Readonly<{ dx: number; dy: number; shift: Shift }>,
+  { dx, dy, copy, shift }: Readonly<{ dx: number; dy: number; copy: number; shift: Shift }>,
 ): void {
   const { scene, beads: first } = joining
   const { places, slots, partId, name, geometry, isFolded } = strand
@@ -142,9 +155,15 @@ function addStrand(
   })
   // A strand's holes run along it, so its beads stand where the panel's lie.
   if (scene.axis === 'horizontal') scene.turnedOf.fill(1, first, first + slots.length)
+  const { finding } = strand
+  if (finding !== undefined) {
+    joining.findings.push({ ...finding, at: { x: finding.at.x + dx, y: finding.at.y + dy } })
+  }
   joining.parts.push({
     partId,
     name,
+    copy,
+    isMirrored: piece.isMirrored,
     firstBead: first,
     beads: slots.length,
     index: undefined,
@@ -163,12 +182,25 @@ function shifted(dx: number, dy: number): Shift {
   })
 }
 
+type Bounds = { left: number; top: number; right: number; bottom: number }
+
+function holdFinding(bounds: Bounds, finding: PlacedFinding): void {
+  const { at, way } = finding
+  const reach = reachOfFinding(finding)
+  const tip = { x: at.x + way.x * reach, y: at.y + way.y * reach }
+  bounds.top = Math.min(bounds.top, tip.y)
+  bounds.bottom = Math.max(bounds.bottom, tip.y)
+  bounds.left = Math.min(bounds.left, tip.x - RING_MM)
+  bounds.right = Math.max(bounds.right, tip.x + RING_MM)
+}
+
 function boundsOf({ scene, strands }: Piece) {
   const bounds =
     scene === undefined
       ? { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity }
       : { left: 0, top: 0, right: scene.widthMm, bottom: scene.heightMm }
-  for (const { places, forms } of strands) {
+  for (const { places, forms, finding } of strands) {
+    if (finding !== undefined) holdFinding(bounds, finding)
     forms.forEach((form, bead) => {
       const reach = Math.max(form.diameterMm.value, form.lengthMm.value) / 2
       const [x, y] = [places.xMm[bead] ?? 0, places.yMm[bead] ?? 0]

@@ -12,7 +12,7 @@ export function isLong({ widthMm, heightMm }: SizeMm): boolean {
 }
 
 /** The piece a quarter turn to the left: its first row at the left, its left edge below. */
-export function layAcross({ scene, parts }: Assembly): Assembly {
+export function layAcross({ scene, parts, findings }: Assembly): Assembly {
   const { widthMm } = scene
   const turned = (ends: HoleEnds): HoleEnds => ({
     xMm: ends.yMm,
@@ -24,6 +24,11 @@ export function layAcross({ scene, parts }: Assembly): Assembly {
       ...part,
       own: turned(part.own),
       joined: part.joined && turned(part.joined),
+    })),
+    findings: findings.map((finding) => ({
+      ...finding,
+      at: { x: finding.at.y, y: widthMm - finding.at.x },
+      way: { x: finding.way.y, y: -finding.way.x },
     })),
   }
 }

@@ -1,5 +1,4 @@
-import { DOWN, JOIN, LEFT, PICK_UP, RIGHT } from '../../../../shared-core/route/event-codes.ts'
-import type { EventList } from '../../../../shared-core/route/event-list.ts'
+import { DOWN, LEFT, RIGHT } from '../../../../shared-core/route/event-codes.ts'
 import type { HoleEnds } from '../../../../shared-core/route/route-line.ts'
 import { type Curve, leanOf, loopArc } from '../../../../shared-core/stitches/strand/loop-arc.ts'
 import type { PointMm } from '../../../../shared-core/stitches/strand/point-mm.ts'
@@ -19,26 +18,6 @@ export type StrandPlaces = Readonly<{
 /** A hole end of the panel: its bead, and the side the thread is on (a direction code). */
 export type PanelEnd = Readonly<{ bead: number; edge: number }>
 
-/** Where a strand's thread leaves the panel and where it comes back, by its own events; nothing for a loose strand. */
-export function hangsBetween({
-  kind,
-  a,
-  code,
-  count,
-}: EventList): Readonly<{ leaves: PanelEnd; returns: PanelEnd }> | undefined {
-  let leaves: PanelEnd | undefined
-  let isOut = false
-  for (let event = 0; event < count; event += 1) {
-    if (kind[event] === PICK_UP) isOut = true
-    if (kind[event] !== JOIN) continue
-    const end = { bead: a[event] ?? 0, edge: (code[event] ?? 0) & 3 }
-    // The thread comes back in at the side opposite to the one it goes out of.
-    if (isOut) return leaves && { leaves, returns: { bead: end.bead, edge: end.edge ^ 1 } }
-    leaves = end
-  }
-  return undefined
-}
-
 /** Fringe hangs straight down from a point, bead under bead. */
 export function fringePlaces(from: PointMm, lengthsMm: readonly number[]): StrandPlaces {
   return along(lengthsMm, (mm) => ({ at: { x: from.x, y: from.y + mm }, way: { x: 0, y: 1 } }))
@@ -53,6 +32,18 @@ export function loopPlaces(
 ): StrandPlaces {
   const lengthMm = lengthsMm.reduce((sum, mm) => sum + mm, 0)
   return along(lengthsMm, loopArc(from, to, lengthMm, outOf(edge)))
+}
+
+/** The middle of a loop, where it carries its finding, and the way from the panel there. */
+export function loopMiddle(
+  from: PointMm,
+  to: PointMm,
+  edge: number,
+  lengthsMm: readonly number[],
+): Readonly<{ at: PointMm; way: PointMm }> {
+  const lengthMm = lengthsMm.reduce((sum, mm) => sum + mm, 0)
+  const out = outOf(edge)
+  return { at: loopArc(from, to, lengthMm, out)(lengthMm / 2).at, way: out }
 }
 
 /** A closed ring of beads that hangs from nothing, its ends at the top of the place given. */

@@ -53,7 +53,7 @@ export function DraftDesk({
   const answer = useReading(question)
   const reading = answer?.ok === true ? answer.value : undefined
   const assembly = useMemo(
-    () => assemble({ body, tables: referenceTables, looks: NO_LOOKS, parts: NO_LOOKS }),
+    () => assemble({ body, tables: referenceTables, looks: NO_LOOKS }),
     [body],
   )
   async function confirm() {

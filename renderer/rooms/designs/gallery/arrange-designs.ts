@@ -1,10 +1,11 @@
 import type { DesignRow } from './design-row.ts'
 
 /** What the gallery is ordered by. */
-export type Order = 'name' | 'makeable' | 'sold' | 'earned'
+export type Order = 'name' | 'newest' | 'makeable' | 'sold' | 'earned'
 
 export const orderOptions = [
   { value: 'name', label: 'By name' },
+  { value: 'newest', label: 'Newest first' },
   { value: 'makeable', label: 'Makeable now' },
   { value: 'sold', label: 'Most sold' },
   { value: 'earned', label: 'Most earned' },
@@ -24,10 +25,12 @@ export function arrangeDesigns(
     .toSorted((a, b) => weigh(b, order) - weigh(a, order) || byName.compare(a.name, b.name))
 }
 
-function weigh({ makeable, sold, takenMinor }: DesignRow, order: Order): number {
+function weigh({ savedAtMs, makeable, sold, takenMinor }: DesignRow, order: Order): number {
   switch (order) {
     case 'name':
       return 0
+    case 'newest':
+      return savedAtMs
     case 'makeable':
       // Designs without beads come after those of which none can be made.
       return makeable ?? -1

@@ -1,15 +1,12 @@
-import { useMemo } from 'react'
-import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
-import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
-import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
+import { useRef } from 'react'
 import type { Format } from '../../../app/format.ts'
 import { hrefTo } from '../../../app/place.ts'
-import { BeadThumbnail } from '../../../drawing/bead-thumbnail.tsx'
-import { chartScene } from '../../../drawing/chart-scene.ts'
 import { Badge } from '../../../ui/badge.tsx'
 import { IconButton } from '../../../ui/button.tsx'
-import { isLong, layScene } from '../assembly/lay-across.ts'
+import { PieceThumbnail } from '../assembly/piece-thumbnail.tsx'
 import type { DesignRow } from './design-row.ts'
+import { useDrawing } from './use-drawing.ts'
+import { useSeen } from './use-seen.ts'
 
 type DesignCardProps = Readonly<{
   design: DesignRow
@@ -24,13 +21,15 @@ const SHAPE = 0.74
 
 /** One design on the wall: drawn, named, and what it does for the workshop. */
 export function DesignCard({ design, widthPx, format, onDuplicate, onArchive }: DesignCardProps) {
-  const { id, name, unitName, beads, tags, archived, thumbnail } = design
-  const scene = useMemo(() => thumbnailScene(thumbnail), [thumbnail])
+  const { id, name, unitName, beads, tags, archived } = design
+  const card = useRef<HTMLLIElement>(null)
+  const drawing = useDrawing(id, useSeen(card))
   const width = widthPx - INSET_PX
   return (
-    <li className="design-card">
-      <BeadThumbnail
-        scene={scene}
+    <li className="design-card" ref={card}>
+      <PieceThumbnail
+        assembly={drawing?.assembly}
+        pictureKey={drawing?.key ?? ''}
         label={`${name}, drawn`}
         width={width}
         height={Math.round(width * SHAPE)}
@@ -73,20 +72,4 @@ function Makeable({
 
 function soldWords({ sold, takenMinor }: DesignRow, format: Format): string {
   return sold === 0 ? 'None sold yet' : `${format.count(sold)} sold, ${format.money(takenMinor)}`
-}
-
-/** A braid of middle size: how close beads lie in a thumbnail. */
-const THUMBNAIL_THREAD = 'braided-6lb'
-
-function thumbnailScene({ chart, formId, palette }: DesignRow['thumbnail']) {
-  const form = findForm(referenceTables, formId ?? '')
-  if (chart === null || form === undefined) return null
-  const thread = findThread(referenceTables, THUMBNAIL_THREAD)
-  const scene = chartScene({
-    chart: fromChartJson(chart),
-    form,
-    palette: palette.map(({ colourHex, finish }) => ({ hex: colourHex, finish })),
-    threadMm: threadGapMm(thread?.diameterMm.value ?? 0),
-  })
-  return isLong(scene) ? layScene(scene) : scene
 }

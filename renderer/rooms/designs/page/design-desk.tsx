@@ -66,9 +66,11 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
     () => slotBeads(body.palette, fillings, materials),
     [body, fillings, materials],
   )
+  // A pair is seen as a pair; the thread is told of one.
+  const copies = view === 'beads' ? 'all' : 'one'
   const assembly = useMemo(
-    () => assemble({ body, tables: referenceTables, looks: beads, parts: parts ?? [] }),
-    [body, beads, parts],
+    () => assemble({ body, tables: referenceTables, looks: beads, copies }),
+    [body, beads, copies],
   )
   const [step, setStep] = useState<ShownStep>()
 

@@ -7,6 +7,7 @@ import type { PictureHandle } from '../../../drawing/use-picture.ts'
 import { Button } from '../../../ui/button.tsx'
 import { EmptyState } from '../../../ui/empty-state.tsx'
 import type { Assembly } from '../assembly/assemble.ts'
+import { findingLayer } from '../assembly/finding.ts'
 import { isLong, layAcross } from '../assembly/lay-across.ts'
 import type { PlainReading } from '../reading/plain-reading.ts'
 import { createPlayer } from '../thread/player.ts'
@@ -91,14 +92,16 @@ function Stage({
       .flatMap(({ firstBead }) => shown.beads.map((bead) => firstBead + bead))
     return highlightLayer(found, 'warn')
   }, [shown, assembly])
+  const findings = useMemo(() => findingLayer(assembly.findings), [assembly])
   const layers = useMemo(
     () => [
       ...levels.layers,
+      findings,
       ...thread.layers,
       ...(marked === undefined ? [] : [marked]),
       ...told.layers,
     ],
-    [thread.layers, levels.layers, marked, told.layers],
+    [findings, thread.layers, levels.layers, marked, told.layers],
   )
   return (
     <div className="design-stage">

@@ -23,9 +23,19 @@ export function tellBead(bead: number, { assembly, body, parts, beads, format }:
   const slot = beads[assembly.scene.slotOf[bead] ?? 0]
   const name =
     slot === undefined ? '' : `${slot.slot.label} ${slot.material?.name ?? slot.slot.name}`
-  return [placeOf(body, placed, number), name, passesOf(parts, placed.partId, number, format)]
+  return [
+    copyOf(placed) + placeOf(body, placed, number),
+    name,
+    passesOf(parts, placed.partId, number, format),
+  ]
     .filter((words) => words !== '')
     .join(': ')
+}
+
+/** Which of several alike it belongs to; the first goes without saying. */
+function copyOf({ copy, isMirrored }: PlacedPart): string {
+  if (copy === 0) return ''
+  return isMirrored ? 'Mirrored, counted from the right: ' : `Copy ${copy + 1}: `
 }
 
 function placeOf({ parts }: DesignBody, { name, index }: PlacedPart, bead: number): string {
