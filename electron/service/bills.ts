@@ -82,11 +82,18 @@ function writtenOnce(write: (making: Making) => UnitBill): (making: Making) => U
 }
 
 function toUnitBill(lines: readonly BillLine[]): UnitBill {
+  let byMaterial: ReadonlyMap<string, BillLine> | undefined
   return {
     lines,
     needs: needsPerUnit(lines),
     unassigned: unassignedKeys(lines),
-    byMaterial: new Map(lines.toReversed().map((line) => [line.material?.materialId ?? '', line])),
+    // Worked out when asked: only what is short is worded.
+    get byMaterial() {
+      byMaterial ??= new Map(
+        lines.toReversed().map((line) => [line.material?.materialId ?? '', line]),
+      )
+      return byMaterial
+    },
   }
 }
 

@@ -99,8 +99,8 @@ function slotLine(
   const name = body.palette.find((entry) => entry.label === slot.label)?.name ?? slot.label
   const unit = material?.unit ?? 'mg'
   const need = unit === 'piece' ? piecesWithCulls(slot) : slot.needMg
-  const head = { key: slotKey(slot.label), kind: 'bead' as const, name, unit, material }
-  return { ...line(head, need), count: slot.count }
+  const key = slotKey(slot.label)
+  return line({ key, kind: 'bead', name, unit, material, count: slot.count }, need)
 }
 
 function piecesWithCulls({ count, massMg, needMg }: SlotCount): Spread {
@@ -121,7 +121,7 @@ function piecesWithCulls({ count, massMg, needMg }: SlotCount): Spread {
 function extraLine(extra: Extra, material?: MaterialFacts): BillLine {
   const { id, kind, name, count } = extra
   const need: Spread = { value: count, low: count, high: count, basis: 'exact' }
-  return { ...line({ key: extraKey(id), kind, name, unit: 'piece', material }, need), count }
+  return line({ key: extraKey(id), kind, name, unit: 'piece', material, count }, need)
 }
 
 type Head = Readonly<{
@@ -130,21 +130,23 @@ type Head = Readonly<{
   name: string
   unit: MaterialUnit
   material: MaterialFacts | undefined
+  count?: number
 }>
 
-function line({ material, ...head }: Head, need: Spread): BillLine {
+/** Written out field by field: covering all orders writes thousands of these. */
+function line(head: Head, need: Spread): BillLine {
+  const { key, kind, name, unit, material, count } = head
   if (material) {
-    const fits = unitsFor(head.kind).includes(material.unit)
-    assert(fits, `${head.key}: a ${head.kind} is not counted in ${material.unit}`)
+    const fits = unitsFor(kind).includes(material.unit)
+    assert(fits, `${key}: a ${kind} is not counted in ${material.unit}`)
   }
-  return {
-    ...head,
-    quantity: roundUp(need.value),
-    low: Math.floor(need.low),
-    high: roundUp(need.high),
-    basis: need.basis,
-    ...(material && { material }),
-  }
+  const quantity = roundUp(need.value)
+  const low = Math.floor(need.low)
+  const high = roundUp(need.high)
+  const written: BillLine = { key, kind, name, unit, quantity, low, high, basis: need.basis }
+  if (material && count !== undefined) return { ...written, count, material }
+  if (material) return { ...written, material }
+  return count === undefined ? written : { ...written, count }
 }
 
 /** Up to the next whole unit; a billionth part over a whole number is the noise of binary fractions. */

@@ -98,31 +98,42 @@ export type Cover = Readonly<{
  * @example lots of 4 g, 4 g and 4 g, a need of 5 g where lots matter -> 0 units, short 5 g for each ordered
  */
 export function coverOrders(request: CoverRequest): Cover {
-  const lines = [...request.lines].sort(byPromise)
+  const lines = inOrderOfPromise(request.lines)
   const stocks = openStocks(request, lines)
   const offers = Map.groupBy(request.offers ?? [], (offer) => offer.materialId)
-  const held = lines.map((line) => holdLine(line, stocks, request.hold ?? 'promise', offers))
-  const covers = held.map(({ cover }) => cover)
+  const book = { hold: request.hold ?? 'promise', offers }
+  const covers = lines.map((line) => holdLine(line, stocks.of(line.needs), book))
   let placeOf: ReadonlyMap<string, number> | undefined
+  let shortages: readonly Shortage[] | undefined
   return {
     lines: covers,
-    shortages: shortagesOf(covers, offers),
+    get shortages() {
+      shortages ??= shortagesOf(covers, offers)
+      return shortages
+    },
     drawsOf(lineId) {
       placeOf ??= new Map(lines.map((line, place) => [line.lineId, place]))
       const at = placeOf.get(lineId) ?? -1
       return (lines[at]?.needs ?? []).map(({ materialId }, i) => {
-        const draws = stocks.get(materialId)?.stock.draws() ?? []
-        return { materialId, draws: draws[held[at]?.places[i] ?? -1] ?? [] }
+        const draws = stocks.of(lines[at]?.needs ?? [])[i]?.stock.draws()
+        return { materialId, draws: draws?.get(lineId) ?? [] }
       })
     },
     heldByLot: () =>
       new Map(
-        [...stocks.values()].flatMap(({ stock, lots }) => {
+        [...stocks.all()].flatMap(({ stock, lots }) => {
           const held = stock.held()
           return lots.map(({ lotId }, at) => [lotId, held[at] ?? 0] as const)
         }),
       ),
   }
+}
+
+/** By day first: thousands of promises fall on few days, and days sort as texts. */
+function inOrderOfPromise(lines: readonly CoverLine[]): readonly CoverLine[] {
+  const byDay = [...Map.groupBy(lines, (line) => line.dueOn).values()]
+  for (const sameDay of byDay) sameDay.sort((a, b) => a.entry - b.entry)
+  return byDay.sort(([a], [b]) => (a && b ? byPromise(a, b) : 0)).flat()
 }
 
 /** Order of promise: due date, then entry. */
@@ -136,40 +147,55 @@ type OpenStock = Readonly<{
   onHand: number
   lotsMatter: boolean
 }>
-type Stocks = ReadonlyMap<string, OpenStock>
 type Offers = ReadonlyMap<string, readonly PackOffer[]>
+/** The opened stock of each need of a list, in the list's order. */
+type Stocks = Readonly<{
+  of: (needs: readonly MaterialNeed[]) => readonly OpenStock[]
+  all: () => Iterable<OpenStock>
+}>
 
 function openStocks(request: CoverRequest, lines: readonly CoverLine[]): Stocks {
   const lotsOf = lotsByMaterial(request.lots)
   const reservedOf = Map.groupBy(request.reservations ?? [], ({ materialId }) => materialId)
-  const byId = new Map(lines.map((line) => [line.lineId, line]))
+  const byId = reservedOf.size === 0 ? noLines : new Map(lines.map((line) => [line.lineId, line]))
   const stocks = new Map<string, OpenStock>()
-  // Lines of one design share one list of needs, so each list is read once.
-  for (const needs of new Set(lines.map((line) => line.needs))) {
-    for (const [index, need] of needs.entries()) {
-      const { materialId, lotsMatter } = need
-      checkNeed(needs, need, index)
-      const opened = stocks.get(materialId)
-      const isAlike = opened === undefined || opened.lotsMatter === lotsMatter
-      assert(isAlike, `${materialId}: its lots matter in all needs or in none`)
-      if (opened) continue
-      const lots = lotsOf.get(materialId) ?? []
-      const reservations = reservedOf.get(materialId) ?? []
-      const reserving = reservingDemands(materialId, reservations, byId)
-      const { nodeBudget } = request
-      const stock = openStock({ lotsMatter, lots, reservations, reserving, nodeBudget })
-      const onHand = lots.reduce((sum, lot) => sum + lot.onHand, 0)
-      stocks.set(materialId, { stock, lots, onHand, lotsMatter })
-    }
+  const open = (needs: readonly MaterialNeed[], index: number): OpenStock => {
+    const { materialId, lotsMatter } = checkNeed(needs, index)
+    const opened = stocks.get(materialId)
+    const isAlike = opened === undefined || opened.lotsMatter === lotsMatter
+    assert(isAlike, `${materialId}: its lots matter in all needs or in none`)
+    if (opened) return opened
+    const lots = lotsOf.get(materialId) ?? []
+    const reservations = reservedOf.get(materialId) ?? []
+    const reserving = reservingDemands(materialId, reservations, byId)
+    const { nodeBudget } = request
+    const stock = openStock({ lotsMatter, lots, reservations, reserving, nodeBudget })
+    const onHand = lots.reduce((sum, lot) => sum + lot.onHand, 0)
+    const fresh = { stock, lots, onHand, lotsMatter }
+    stocks.set(materialId, fresh)
+    return fresh
   }
-  return stocks
+  // Lines of one design share one list of needs, so each list is opened once.
+  const known = new Map<readonly MaterialNeed[], readonly OpenStock[]>()
+  for (const { needs } of lines) {
+    if (!known.has(needs))
+      known.set(
+        needs,
+        needs.map((_, index) => open(needs, index)),
+      )
+  }
+  return { of: (needs) => known.get(needs) ?? [], all: () => stocks.values() }
 }
 
-function checkNeed(needs: readonly MaterialNeed[], need: MaterialNeed, index: number): void {
+const noLines: ReadonlyMap<string, CoverLine> = new Map()
+
+function checkNeed(needs: readonly MaterialNeed[], index: number): MaterialNeed {
+  const need = needs[index] as MaterialNeed
   const { materialId, quantity } = need
   assert(Number.isSafeInteger(quantity) && quantity > 0, `${materialId}: a whole need above 0`)
   const first = needs.findIndex((other) => other.materialId === materialId)
   assert(first === index, `${materialId}: one need for a material in a list of needs, not two`)
+  return need
 }
 
 /** Demands on a material of the lines it is reserved for, in order of promise. */
@@ -182,60 +208,51 @@ function reservingDemands(
   const lines = [...ids].flatMap((lineId) => byId.get(lineId ?? '') ?? [])
   return lines.sort(byPromise).flatMap((line) => {
     const need = line.needs.find((entry) => entry.materialId === materialId)
-    return need ? [demandOf(line, need)] : []
+    const { lineId, units } = line
+    return need ? [{ lineId, units, perUnit: need.quantity }] : []
   })
 }
 
-function demandOf({ lineId, units }: CoverLine, { quantity }: MaterialNeed): Demand {
-  return { lineId, units, perUnit: quantity }
-}
+type Book = Readonly<{ hold: 'promise' | 'makeable'; offers: Offers }>
 
-type Asked = Readonly<{ need: MaterialNeed; open: OpenStock; demand: Demand; answer: Answer }>
-
-/** A line's cover, and the places of what it holds in the draws of each of its needs' stock. */
-type HeldLine = Readonly<{ cover: LineCover; places: readonly number[] }>
-
-function holdLine(
-  line: CoverLine,
-  stocks: Stocks,
-  hold: 'promise' | 'makeable',
-  offers: Offers,
-): HeldLine {
-  assert(Number.isSafeInteger(line.units) && line.units >= 0, `${line.lineId}: whole units`)
-  const asked = line.needs.map((need) => {
-    const open = stocks.get(need.materialId)
-    assert(open !== undefined, `${need.materialId}: its stock is opened before it is asked`)
-    const demand = demandOf(line, need)
-    return { need, open, demand, answer: open.stock.ask(demand) }
-  })
-  const cover = lineCover(line, asked, offers)
-  const units = hold === 'promise' ? 'all' : cover.units
-  return { cover, places: asked.map(({ open, demand }) => open.stock.hold(demand, units)) }
-}
-
-function lineCover(line: CoverLine, asked: readonly Asked[], offers: Offers): LineCover {
-  const { lineId, units: ordered, unassigned = [] } = line
+/** Asks each need's stock what it allows, then holds it. The innermost loop: it allocates little. */
+function holdLine(line: CoverLine, stocks: readonly OpenStock[], book: Book): LineCover {
+  const { lineId, units: ordered, needs, unassigned = noKeys } = line
+  assert(Number.isSafeInteger(ordered) && ordered >= 0, `${lineId}: whole units`)
   let units = unassigned.length > 0 ? 0 : ordered
   let upperBound = units
-  const limits: Limit[] = []
-  for (const one of asked) {
-    units = Math.min(units, one.answer.units)
-    upperBound = Math.min(upperBound, one.answer.upperBound)
-    if (one.answer.units < ordered) limits.push(limitOf(one, offers))
+  let limits: Limit[] | undefined
+  for (let at = 0; at < needs.length; at++) {
+    const need = needs[at] as MaterialNeed
+    const open = stocks[at] as OpenStock
+    const answer = open.stock.ask(line, need.quantity)
+    if (answer.units < units) units = answer.units
+    if (answer.upperBound < upperBound) upperBound = answer.upperBound
+    if (answer.units >= ordered) continue
+    limits ??= []
+    limits.push(limitOf(need, open, answer, book.offers))
   }
-  limits.sort((a, b) => a.units - b.units)
+  limits?.sort((a, b) => a.units - b.units)
+  const held = book.hold === 'promise' ? 'all' : units
+  for (let at = 0; at < needs.length; at++) {
+    ;(stocks[at] as OpenStock).stock.hold(line, (needs[at] as MaterialNeed).quantity, held)
+  }
   const proof = units === upperBound ? 'exact' : 'bounded'
-  return { lineId, ordered, units, upperBound, proof, unassigned, limits }
+  return { lineId, ordered, units, upperBound, proof, unassigned, limits: limits ?? noLimits }
 }
 
-function limitOf({ need, open, answer }: Asked, offers: Offers): Limit {
+const noKeys: readonly string[] = []
+const noLimits: readonly Limit[] = []
+
+function limitOf(need: MaterialNeed, open: OpenStock, answer: Answer, offers: Offers): Limit {
   const { units, upperBound, proof, short } = answer
   const { materialId, quantity: perUnit } = need
   const { onHand } = open
   const heldByOthers = Math.max(0, onHand - answer.open)
-  const limit = { materialId, perUnit, units, upperBound, proof, onHand, heldByOthers, short }
   const purchase = purchaseFor(short, offers.get(materialId))
-  return purchase ? { ...limit, purchase } : limit
+  return purchase
+    ? { materialId, perUnit, units, upperBound, proof, onHand, heldByOthers, short, purchase }
+    : { materialId, perUnit, units, upperBound, proof, onHand, heldByOthers, short }
 }
 
 function shortagesOf(lines: readonly LineCover[], offers: Offers): readonly Shortage[] {

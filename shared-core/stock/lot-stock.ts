@@ -1,7 +1,9 @@
-import type { Answer, Demand, LotDraw, MaterialStock } from './claim.ts'
+import { boundMore } from './bound-more.ts'
+import type { Answer, Asking, Demand, LotDraw, MaterialStock } from './claim.ts'
 import type { Lot } from './lot.ts'
-import { emptyPacking, type Packing, takeBack, total } from './packing.ts'
-import { defaultNodeBudget, type Placement, placeMost } from './place-most.ts'
+import { OpenLots } from './open-lots.ts'
+import { type Packing, takeBack, total } from './packing.ts'
+import { defaultNodeBudget, type Placement, type Proof, placeMost } from './place-most.ts'
 import type { Reservation } from './reservation.ts'
 
 /**
@@ -22,55 +24,102 @@ export function lotStock(
   nodeBudget: number = defaultNodeBudget,
 ): MaterialStock {
   const { pinned, capacity } = pinReserved(lots, reservations, reserving)
-  const held: Held[] = []
-  let packing = emptyPacking(capacity)
-  let found: Placement = placeMost(packing, 1, 0)
-  let nodesLeft = nodeBudget
-  // The smallest share proved not to fit any more: what is held is never given back, so it stays so.
-  let closedFrom = Number.POSITIVE_INFINITY
-  let dealt: readonly (readonly LotDraw[])[] | undefined
+  return new LotStock(lots, pinned, capacity, nodeBudget)
+}
 
-  return {
-    ask({ lineId, units, perUnit }): Answer {
-      const pins = total(pinned.get(lineId) ?? nothing)
-      const wanted = perUnit < closedFrom ? units - pins : 0
-      // Half of what is left, so that one hard question does not starve the later ones.
-      found = placeMost(packing, perUnit, wanted, Math.ceil(nodesLeft / 2))
-      nodesLeft -= found.nodes
-      const allowed = pins + found.units
-      return {
-        units: allowed,
-        upperBound: pins + found.upperBound,
-        proof: found.proof,
-        short: (units - allowed) * perUnit,
-        open: total(packing.free) + pins * perUnit,
+class LotStock implements MaterialStock {
+  private readonly lots: readonly Lot[]
+  private readonly pinned: ReadonlyMap<string, number[]>
+  private readonly open: OpenLots
+  private readonly holdings: Held = { lineIds: [], perUnit: [], units: [] }
+  private readonly answer = { units: 0, upperBound: 0, proof: 'exact' as Proof, short: 0, open: 0 }
+  private nodesLeft: number
+  // What was asked last: how many units fit, and the packing if all had to be packed anew.
+  private fitting = 0
+  private bound = 0
+  private searched: Placement | undefined
+  // The smallest share proved not to fit any more: what is held is never given back, so it stays so.
+  private closedFrom = Number.POSITIVE_INFINITY
+  private dealt: ReadonlyMap<string, readonly LotDraw[]> | undefined
+
+  constructor(
+    lots: readonly Lot[],
+    pinned: ReadonlyMap<string, number[]>,
+    capacity: readonly number[],
+    nodeBudget: number,
+  ) {
+    this.lots = lots
+    this.pinned = pinned
+    this.open = new OpenLots(capacity)
+    this.nodesLeft = nodeBudget
+  }
+
+  ask(line: Asking, perUnit: number): Answer {
+    const { answer } = this
+    const pins = this.pinsOf(line)
+    this.find(perUnit, perUnit < this.closedFrom ? line.units - pins : 0)
+    answer.units = pins + this.fitting
+    answer.upperBound = pins + this.bound
+    answer.proof = this.searched === undefined ? 'exact' : this.searched.proof
+    answer.short = (line.units - answer.units) * perUnit
+    answer.open = this.open.freeTotal + pins * perUnit
+    return answer
+  }
+
+  hold(line: Asking, perUnit: number, wanted: number | 'all'): void {
+    const pins = this.pinsOf(line)
+    const kept = wanted === 'all' ? this.fitting : Math.max(0, wanted - pins)
+    const isFull = kept === this.bound && kept < line.units - pins
+    if (isFull && perUnit < this.closedFrom) this.closedFrom = perUnit
+    if (kept + pins === 0) return
+    if (this.searched === undefined) this.open.place(perUnit, kept)
+    else this.open.replace(takeBack(this.searched.packing, perUnit, this.fitting - kept))
+    this.holdings.lineIds.push(line.lineId)
+    this.holdings.perUnit.push(perUnit)
+    this.holdings.units.push(kept)
+  }
+
+  draws(): ReadonlyMap<string, readonly LotDraw[]> {
+    this.dealt ??= dealLots(this.lots, this.open.packing(), this.holdings, this.pinned)
+    return this.dealt
+  }
+
+  held(): readonly number[] {
+    const { lineIds, perUnit } = this.holdings
+    const { capacity, free } = this.open.packing()
+    const sums = capacity.map((room, at) => room - (free[at] ?? 0))
+    if (this.pinned.size === 0) return sums
+    for (const [i, lineId] of lineIds.entries()) {
+      for (const [at, pins] of (this.pinned.get(lineId) ?? nothing).entries()) {
+        sums[at] = (sums[at] ?? 0) + pins * (perUnit[i] ?? 0)
       }
-    },
-    hold({ lineId, units, perUnit }, wanted) {
-      const pins = pinned.get(lineId) ?? nothing
-      const kept = wanted === 'all' ? found.units : Math.max(0, wanted - total(pins))
-      const isFull = kept === found.upperBound && kept < units - total(pins)
-      if (isFull) closedFrom = Math.min(closedFrom, perUnit)
-      packing = takeBack(found.packing, perUnit, found.units - kept)
-      return held.push({ perUnit, units: kept, pins }) - 1
-    },
-    draws() {
-      dealt ??= dealLots(lots, packing, held)
-      return dealt
-    },
-    held() {
-      return lots.map((_, at) =>
-        held.reduce(
-          (sum, { perUnit, pins }) => sum + perUnit * (pins[at] ?? 0),
-          (packing.capacity[at] ?? 0) - (packing.free[at] ?? 0),
-        ),
-      )
-    },
+    }
+    return sums
+  }
+
+  private pinsOf({ lineId }: Asking): number {
+    return this.pinned.size === 0 ? 0 : total(this.pinned.get(lineId) ?? nothing)
+  }
+
+  /** The plain case first: room for all of it, or proof by counting that no more fits. */
+  private find(perUnit: number, wanted: number): void {
+    this.searched = undefined
+    this.fitting = wanted === 0 ? 0 : this.open.fit(perUnit, wanted)
+    this.bound = this.fitting
+    if (this.fitting === wanted) return
+    const packing = this.open.packing()
+    if (this.fitting === Math.min(wanted, boundMore(packing, perUnit))) return
+    // Half of what is left, so that one hard question does not starve the later ones.
+    const searched = placeMost(packing, perUnit, wanted, Math.ceil(this.nodesLeft / 2))
+    this.nodesLeft -= searched.nodes
+    this.fitting = searched.units
+    this.bound = searched.upperBound
+    this.searched = searched
   }
 }
 
-/** Units a demand holds: `pins` by lot from its reservations, `units` more from any lot. */
-type Held = Readonly<{ perUnit: number; units: number; pins: readonly number[] }>
+/** What lines hold beside their pins, in columns because there are tens of thousands of them. */
+type Held = Readonly<{ lineIds: string[]; perUnit: number[]; units: number[] }>
 
 const nothing: readonly number[] = []
 
@@ -117,13 +166,22 @@ function pinLine(
 function dealLots(
   lots: readonly Lot[],
   packing: Packing,
-  held: readonly Held[],
-): readonly (readonly LotDraw[])[] {
+  { lineIds, perUnit, units }: Held,
+  pinned: ReadonlyMap<string, readonly number[]>,
+): ReadonlyMap<string, readonly LotDraw[]> {
   const left = new Map(packing.sizes.map((size, s) => [size, [...(packing.placed[s] ?? nothing)]]))
-  return held.map((holding) => dealOne(lots, left.get(holding.perUnit) ?? [], holding))
+  return new Map(
+    lineIds.map((lineId, at) => {
+      const size = perUnit[at] ?? 0
+      const pins = pinned.get(lineId) ?? nothing
+      return [lineId, dealOne(lots, left.get(size) ?? [], { size, units: units[at] ?? 0, pins })]
+    }),
+  )
 }
 
-function dealOne(lots: readonly Lot[], row: number[], { perUnit, units, pins }: Held) {
+type Dealing = Readonly<{ size: number; units: number; pins: readonly number[] }>
+
+function dealOne(lots: readonly Lot[], row: number[], { size, units, pins }: Dealing): LotDraw[] {
   const draws: LotDraw[] = []
   let open = units
   for (const [at, lot] of lots.entries()) {
@@ -131,7 +189,7 @@ function dealOne(lots: readonly Lot[], row: number[], { perUnit, units, pins }: 
     row[at] = (row[at] ?? 0) - dealt
     open -= dealt
     const shares = dealt + (pins[at] ?? 0)
-    if (shares > 0) draws.push({ lotId: lot.lotId, quantity: shares * perUnit, units: shares })
+    if (shares > 0) draws.push({ lotId: lot.lotId, quantity: shares * size, units: shares })
   }
   return draws
 }

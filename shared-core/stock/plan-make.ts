@@ -1,6 +1,5 @@
 import type { BillLine } from '../design/bill.ts'
 import { err, ok, type Result } from '../result.ts'
-import type { Demand } from './claim.ts'
 import { type Lot, lotsByMaterial } from './lot.ts'
 import { type MaterialNeed, needsPerUnit, unassignedKeys } from './material-need.ts'
 import type { StockMovement } from './movement.ts'
@@ -49,12 +48,12 @@ function take(
   lotsOf: ReadonlyMap<string, readonly Lot[]>,
   units: number,
 ): Taking {
-  const demand: Demand = { lineId: '', units, perUnit: quantity }
+  const make = { lineId: '', units }
   const lots = lotsOf.get(materialId) ?? []
   const stock = openStock({ lotsMatter, lots, reservations: [], reserving: [] })
-  const answer = stock.ask(demand)
-  const place = stock.hold(demand, 'all')
-  const draws = stock.draws()[place] ?? []
+  const answer = stock.ask(make, quantity)
+  stock.hold(make, quantity, 'all')
+  const draws = stock.draws().get(make.lineId) ?? []
   return {
     shortage: { materialId, short: answer.short, units: answer.units },
     movements: draws.map((draw) => ({ materialId, lotId: draw.lotId, quantity: -draw.quantity })),

@@ -1,4 +1,4 @@
-import type { Answer, LotDraw, MaterialStock } from './claim.ts'
+import type { Answer, Asking, LotDraw, MaterialStock } from './claim.ts'
 import type { Lot } from './lot.ts'
 import { total } from './packing.ts'
 import type { Reservation } from './reservation.ts'
@@ -15,43 +15,72 @@ export function pooledStock(
   lots: readonly Lot[],
   reservations: readonly Reservation[],
 ): MaterialStock {
-  const free = lots.map((lot) => Math.max(0, lot.onHand))
-  const kept = keepReserved(lots, reservations, free)
-  const keptTotals = new Map([...kept].map(([lineId, row]) => [lineId, total(row)]))
-  const lines: string[] = []
-  const quantities: number[] = []
-  let freeTotal = total(free)
-  let dealt: readonly (readonly LotDraw[])[] | undefined
-  const openTo = (lineId: string) => freeTotal + (keptTotals.get(lineId) ?? 0)
+  return new PooledStock(lots, reservations)
+}
 
-  return {
-    ask({ lineId, units: wanted, perUnit }): Answer {
-      const open = openTo(lineId)
-      const held = Math.min(wanted * perUnit, open)
-      const units = Math.floor(held / perUnit)
-      return { units, upperBound: units, proof: 'exact', short: wanted * perUnit - held, open }
-    },
-    hold({ lineId, units: wanted, perUnit }, units) {
-      const held = units === 'all' ? Math.min(wanted * perUnit, openTo(lineId)) : units * perUnit
-      const own = Math.min(held, keptTotals.get(lineId) ?? 0)
-      if (own > 0) keptTotals.set(lineId, (keptTotals.get(lineId) ?? 0) - own)
-      freeTotal -= held - own
-      lines.push(lineId)
-      return quantities.push(held) - 1
-    },
-    draws() {
-      dealt ??= quantities.map((held, i) => drawFrom(lots, free, kept.get(lines[i] ?? ''), held))
-      return dealt
-    },
-    held() {
-      if (kept.size === 0 && dealt === undefined) return take([...free], total(quantities))
-      dealt ??= quantities.map((held, i) => drawFrom(lots, free, kept.get(lines[i] ?? ''), held))
-      const byLot = new Map<string, number>()
-      for (const { lotId, quantity } of dealt.flat()) {
-        byLot.set(lotId, (byLot.get(lotId) ?? 0) + quantity)
-      }
-      return lots.map(({ lotId }) => byLot.get(lotId) ?? 0)
-    },
+class PooledStock implements MaterialStock {
+  private readonly lots: readonly Lot[]
+  private readonly free: number[]
+  private readonly kept: ReadonlyMap<string, number[]>
+  private readonly keptTotals: Map<string, number>
+  private readonly lineIds: string[] = []
+  private readonly quantities: number[] = []
+  private readonly answer = { units: 0, upperBound: 0, proof: 'exact' as const, short: 0, open: 0 }
+  private freeTotal: number
+  private dealt: ReadonlyMap<string, readonly LotDraw[]> | undefined
+
+  constructor(lots: readonly Lot[], reservations: readonly Reservation[]) {
+    this.lots = lots
+    this.free = lots.map((lot) => Math.max(0, lot.onHand))
+    this.kept = keepReserved(lots, reservations, this.free)
+    this.keptTotals = new Map([...this.kept].map(([lineId, row]) => [lineId, total(row)]))
+    this.freeTotal = total(this.free)
+  }
+
+  ask({ lineId, units: wanted }: Asking, perUnit: number): Answer {
+    const { answer } = this
+    const open = this.freeTotal + this.keptFor(lineId)
+    const held = Math.min(wanted * perUnit, open)
+    const units = Math.floor(held / perUnit)
+    answer.units = units
+    answer.upperBound = units
+    answer.short = wanted * perUnit - held
+    answer.open = open
+    return answer
+  }
+
+  hold({ lineId, units: wanted }: Asking, perUnit: number, units: number | 'all'): void {
+    const kept = this.keptFor(lineId)
+    const most = Math.min(wanted * perUnit, this.freeTotal + kept)
+    const held = units === 'all' ? most : units * perUnit
+    const own = Math.min(held, kept)
+    if (own > 0) this.keptTotals.set(lineId, kept - own)
+    this.freeTotal -= held - own
+    if (held === 0) return
+    this.lineIds.push(lineId)
+    this.quantities.push(held)
+  }
+
+  draws(): ReadonlyMap<string, readonly LotDraw[]> {
+    const { lots, free, kept, lineIds, quantities } = this
+    this.dealt ??= new Map(
+      lineIds.map((id, i) => [id, drawFrom(lots, free, kept.get(id), quantities[i] ?? 0)]),
+    )
+    return this.dealt
+  }
+
+  held(): readonly number[] {
+    if (this.kept.size === 0 && this.dealt === undefined)
+      return take([...this.free], total(this.quantities))
+    const byLot = new Map<string, number>()
+    for (const { lotId, quantity } of [...this.draws().values()].flat()) {
+      byLot.set(lotId, (byLot.get(lotId) ?? 0) + quantity)
+    }
+    return this.lots.map(({ lotId }) => byLot.get(lotId) ?? 0)
+  }
+
+  private keptFor(lineId: string): number {
+    return this.keptTotals.size === 0 ? 0 : (this.keptTotals.get(lineId) ?? 0)
   }
 }
 

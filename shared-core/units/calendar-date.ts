@@ -5,8 +5,8 @@ export type CalendarDate = Id<'calendar date'>
 
 /** Whether the text is `YYYY-MM-DD` and names a day that exists. */
 export function isCalendarDate(text: string): text is CalendarDate {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)
-  return match !== null && dayExists(Number(match[1]), Number(match[2]), Number(match[3]))
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false
+  return dayExists(Number(text.slice(0, 4)), Number(text.slice(5, 7)), Number(text.slice(8)))
 }
 
 /** The only door to `CalendarDate`. @throws RangeError unless the text names a day that exists. */
