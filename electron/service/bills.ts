@@ -1,5 +1,5 @@
 import { findForm, referenceTables } from '../../shared-core/beads/bead-tables.ts'
-import type { Calibration } from '../../shared-core/beads/calibration.ts'
+import { type Calibration, tableCalibration } from '../../shared-core/beads/calibration.ts'
 import { massOfCount, needMass } from '../../shared-core/beads/grams-and-counts.ts'
 import {
   type BillLine,
@@ -7,12 +7,14 @@ import {
   type MaterialFacts,
   slotKey,
 } from '../../shared-core/design/bill.ts'
+import type { Learned } from '../../shared-core/design/learned.ts'
 import type { SlotCount } from '../../shared-core/design/reading.ts'
 import {
   type MaterialNeed,
   needsPerUnit,
   unassignedKeys,
 } from '../../shared-core/stock/material-need.ts'
+import { factsAsWorked, readLearning } from './learned.ts'
 import type { VersionFacts } from './store/facts.ts'
 import { type BriefMaterial, calibrationsOf, materialsById } from './store/material-rows.ts'
 import type { View } from './store/view.ts'
@@ -50,8 +52,10 @@ export async function openBills(view: View, makings: readonly Making[]): Promise
     view,
     makings.map((making) => making.versionId),
   )
+  const { learned } = await readLearning(view)
+  const worked = new Map([...facts].map(([id, found]) => [id, factsAsWorked(found, learned)]))
   const factsOf = (versionId: string): VersionFacts => {
-    const found = facts.get(versionId)
+    const found = worked.get(versionId)
     if (found === undefined) throw new Error(`expected the book to hold version ${versionId}`)
     return found
   }
@@ -62,6 +66,7 @@ export async function openBills(view: View, makings: readonly Making[]): Promise
         assigned: assigned(making.colourwayId),
         materials,
         calibrations,
+        learned,
       }),
     )
   return { factsOf, materials, assigned, billOf: writtenOnce(write) }
@@ -116,6 +121,7 @@ type Fillings = Readonly<{
   assigned: Assigned
   materials: ReadonlyMap<string, BriefMaterial>
   calibrations: ReadonlyMap<string, Calibration>
+  learned: Learned
 }>
 
 function writeBill(facts: VersionFacts, fillings: Fillings): readonly BillLine[] {
@@ -130,16 +136,18 @@ function writeBill(facts: VersionFacts, fillings: Fillings): readonly BillLine[]
   return billOfMaterials({ counts, thread: facts.thread }, facts, filled)
 }
 
-/** The slot's masses by the workshop's own weighings of the bead that fills it, where there are any. */
+/** The slot's masses by the workshop's own weighings and culls of the bead that fills it, where there are any. */
 function weighedSlot(slot: SlotCount, facts: VersionFacts, fillings: Fillings): SlotCount {
   const materialId = fillings.assigned[slotKey(slot.label)]
   const calibration = materialId === undefined ? undefined : fillings.calibrations.get(materialId)
   const entry = facts.palette.find(({ label }) => label === slot.label)
   const form = entry && findForm(referenceTables, entry.formId)
-  if (calibration === undefined || form === undefined) return slot
+  const cullRate = fillings.learned.cullRates[form?.id ?? '']
+  if (form === undefined || (calibration === undefined && cullRate === undefined)) return slot
+  const weighed = calibration ?? tableCalibration(form)
   return {
     ...slot,
-    massMg: massOfCount(slot.count, calibration),
-    needMg: needMass(slot.count, calibration, form.cullRate),
+    massMg: massOfCount(slot.count, weighed),
+    needMg: needMass(slot.count, weighed, cullRate ?? form.cullRate),
   }
 }

@@ -1,6 +1,7 @@
 import { type Cover, coverOrders } from '../../shared-core/stock/cover.ts'
 import { type BillBook, openBills } from './bills.ts'
-import { type OpenLine, toCoverLines } from './promises.ts'
+import { type OpenLine, toCoverLines, toReservations } from './promises.ts'
+import { listHolds } from './store/bench-rows.ts'
 import { listCoreLots } from './store/material-rows.ts'
 import type { View } from './store/view.ts'
 
@@ -18,5 +19,6 @@ export async function coverPromises(
 ): Promise<CoveredPromises> {
   const bills = await openBills(view, lines)
   const lots = await listCoreLots(view.trx)
-  return { cover: coverOrders({ lines: toCoverLines(lines, bills), lots }), bills }
+  const reservations = toReservations(await listHolds(view))
+  return { cover: coverOrders({ lines: toCoverLines(lines, bills), lots, reservations }), bills }
 }

@@ -1,6 +1,8 @@
 import type { CoverLine } from '../../shared-core/stock/cover.ts'
+import type { Reservation } from '../../shared-core/stock/reservation.ts'
 import { type CalendarDate, calendarDate } from '../../shared-core/units/calendar-date.ts'
 import { type BillBook, openBills } from './bills.ts'
+import { type Hold, listHolds } from './store/bench-rows.ts'
 import type { View } from './store/view.ts'
 
 /** A line of an open order as the store has it, with what is made of it. */
@@ -84,7 +86,20 @@ export function toCoverLines(lines: readonly OpenLine[], bills: BillBook): Cover
   })
 }
 
-/** What open orders still need of each material, in its unit: need of every unit not yet made. */
+/** Holds as the core reserves: for the line the work is for, or outside the orders. */
+export function toReservations(holds: readonly Hold[]): readonly Reservation[] {
+  return holds.map(({ materialId, lotId, quantity, lineId }) => ({
+    materialId,
+    lotId,
+    quantity,
+    ...(lineId === null ? {} : { lineId }),
+  }))
+}
+
+/**
+ * What is spoken for of each material, in its unit: the need of every promised unit not yet made, and
+ * what work for the shelf holds.
+ */
 export async function reservedByMaterial(view: View): Promise<ReadonlyMap<string, number>> {
   const { lines, bills } = await readPromises(view)
   const reserved = new Map<string, number>()
@@ -92,6 +107,10 @@ export async function reservedByMaterial(view: View): Promise<ReadonlyMap<string
     for (const { materialId, quantity } of needs) {
       reserved.set(materialId, (reserved.get(materialId) ?? 0) + units * quantity)
     }
+  }
+  for (const { materialId, quantity, lineId } of await listHolds(view)) {
+    // Work for an order is a part of what the order still needs.
+    if (lineId === null) reserved.set(materialId, (reserved.get(materialId) ?? 0) + quantity)
   }
   return reserved
 }

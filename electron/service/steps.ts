@@ -1,5 +1,6 @@
 import type { CallOutput, ParsedInput } from '../../shared-core/contract/calls.ts'
 import { addFirstPlace, beginWorkshop } from './handlers/begin.ts'
+import { keepBench } from './handlers/bench-keep.ts'
 import { addStrokes, forgetDraft, moveDraft, openDraft } from './handlers/drafts.ts'
 import type { StepName } from './handlers/handler.ts'
 import type { Circumstances } from './perform.ts'
@@ -29,6 +30,10 @@ export const stepHandlers: { readonly [N in StepName]: StepHandler<N> } = {
   'drafts.stroke': addStrokes,
   'drafts.moveTo': moveDraft,
   'drafts.forget': forgetDraft,
+  'bench.keep': async (view, input, { atMs }) => {
+    await keepBench(view, input, atMs)
+    return {}
+  },
   'history.undo': async ({ trx }, _input, { atMs }) => ({ label: await undo(trx, atMs) }),
   'history.redo': async ({ trx }, _input, { atMs }) => ({ label: await redo(trx, atMs) }),
 }

@@ -5,7 +5,7 @@ import type { VersionFacts } from './store/facts.ts'
 import type { View } from './store/view.ts'
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
-export const READING_EDITION = 1
+export const READING_EDITION = 2
 
 /** The facts of versions by id, read once and then kept in the file and in memory. */
 export async function versionFacts(
@@ -67,6 +67,11 @@ async function readAndKeep({ trx, memory }: View, versionId: string): Promise<vo
     beads: reading.beads,
     counts: reading.counts,
     thread: reading.thread,
+    work: reading.work,
+    ownSeconds: {
+      ...(body.setUpS === undefined ? {} : { setUpS: body.setUpS }),
+      ...(body.finishingS === undefined ? {} : { finishingS: body.finishingS }),
+    },
     labour: reading.labour,
     unitMassMg: reading.unitMassMg,
   }

@@ -9,6 +9,7 @@ export type Topic =
   | 'orders'
   | 'prices'
   | 'makes'
+  | 'bench'
   | 'pieces'
   | 'history'
 

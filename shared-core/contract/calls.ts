@@ -1,5 +1,6 @@
 import type { z } from 'zod'
 import type { Refusal } from '../refusal.ts'
+import { benchCalls } from './bench-calls.ts'
 import type { CallSpec } from './call.ts'
 import { dayCalls } from './day-calls.ts'
 import { designCalls } from './design-calls.ts'
@@ -22,6 +23,7 @@ export const calls = {
   ...orderCalls,
   ...priceCalls,
   ...pieceCalls,
+  ...benchCalls,
   ...dayCalls,
   ...engineCalls,
 } as const satisfies Record<string, CallSpec>

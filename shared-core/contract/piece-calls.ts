@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { act, query } from './call.ts'
 import * as s from './schemas.ts'
 
-const draw = z.strictObject({
+export const draw = z.strictObject({
   materialId: s.id,
   name: z.string(),
   lotId: s.id,
@@ -12,11 +12,15 @@ const draw = z.strictObject({
   quantity: s.quantity,
 })
 
+/** The one lot each of some materials is drawn from; the studio chooses for the rest. */
+export const chosenLots = z.record(s.id, s.id)
+
 export const makeRequest = z.strictObject({
   designId: s.id,
   colourwayId: s.id,
   units: s.units,
   orderLineId: s.id.optional(),
+  lots: chosenLots.optional(),
 })
 
 export const pieceState = z.enum(['here', 'reserved', 'sold', 'given', 'lost', 'unmade'])
@@ -76,8 +80,25 @@ export const pieceCalls = {
       costMinor: s.amountMinor,
       labourS: s.spread,
       faults: z.array(s.refusal),
+      /** Lots that could be drawn from, of materials with more than one. */
+      choices: z.array(
+        z.strictObject({
+          materialId: s.id,
+          name: z.string(),
+          unit: s.unit,
+          needed: s.quantity,
+          lots: z.array(
+            z.strictObject({
+              lotId: s.id,
+              dyeLot: z.string(),
+              available: s.signedQuantity,
+              holdsAll: z.boolean(),
+            }),
+          ),
+        }),
+      ),
     }),
-    reads: ['stock', 'designs', 'orders', 'makes'],
+    reads: ['stock', 'designs', 'orders', 'makes', 'bench'],
   }),
   'makes.finish': act({
     summary:
@@ -93,7 +114,7 @@ export const pieceCalls = {
       makeId: s.id,
       pieces: z.array(z.strictObject({ id: s.id, code: z.string() })),
     }),
-    changes: ['stock', 'makes', 'pieces', 'orders', 'designs'],
+    changes: ['stock', 'makes', 'pieces', 'orders', 'designs', 'prices', 'bench'],
   }),
   'pieces.list': query({
     summary: 'Pieces with where each is, what it cost and what it earned.',

@@ -1,8 +1,9 @@
 import type { SlackKind } from '../route/thread-slack.ts'
-import { measured, type Spread } from '../units/spread.ts'
+import type { Spread } from '../units/spread.ts'
 import { collectiveEstimates, credibleMean } from './labour-credibility.ts'
 import type { Pace } from './labour-pace.ts'
 import { huberLocation, madScale } from './labour-robust.ts'
+import { LEAST_SPREAD, learnRatio, PRIOR_SESSIONS } from './learn-ratio.ts'
 
 /** What a logged session was spent on: a stitch or strand, or a unit's set-up or finishing. */
 export type SessionWork = SlackKind | 'set-up' | 'finishing'
@@ -17,15 +18,6 @@ export type LoggedSession = Readonly<{
   units: number
   seconds: number
 }>
-
-/** How many sessions the reference pace is worth. Chosen by us: it is known to about 40 %, a session to about 20 %. */
-const PRIOR_SESSIONS = 4
-
-/** The least spread between sessions reckoned with, as a share: hands are never steadier than this. */
-const LEAST_SPREAD = 0.05
-
-/** Standard deviations to either side of the expected time: four sessions in five fall within. */
-const REACH = 1.28
 
 /**
  * The workshop's own pace from its logged sessions.
@@ -42,7 +34,7 @@ export function learnPace(sessions: readonly LoggedSession[], prior: Pace): Pace
   const common = commonRatio(ratios)
   const learnt = (work: SessionWork, from: Spread) => {
     const own = ratios.get(work)
-    return own === undefined ? from : adjusted(from, own, common)
+    return own === undefined ? from : learnRatio(from, own, common)
   }
   const perBeadS = Object.fromEntries(
     Object.entries(prior.perBeadS).map(([kind, pace]) => [kind, learnt(kind as SlackKind, pace)]),
@@ -100,19 +92,4 @@ function commonRatio(ratios: ReadonlyMap<SessionWork, readonly number[]>): numbe
 function heldTo(group: readonly number[], centre: number): readonly number[] {
   const reach = 2 * Math.max(LEAST_SPREAD, madScale(group))
   return group.map((ratio) => Math.min(centre + reach, Math.max(centre - reach, ratio)))
-}
-
-function adjusted(prior: Spread, ratios: readonly number[], common: number): Spread {
-  const count = ratios.length
-  const { estimate, weight } = credibleMean({
-    mean: huberLocation(ratios),
-    count,
-    prior: common,
-    priorWeight: PRIOR_SESSIONS,
-  })
-  const own = REACH * Math.max(LEAST_SPREAD, madScale(ratios)) * Math.sqrt(1 + 1 / count)
-  const below = (1 - weight) * Math.log(prior.value / prior.low) + weight * own
-  const above = (1 - weight) * Math.log(prior.high / prior.value) + weight * own
-  const value = prior.value * Math.exp(estimate)
-  return measured(value * Math.exp(-below), value, value * Math.exp(above))
 }

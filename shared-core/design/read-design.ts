@@ -7,6 +7,7 @@ import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
 import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
 import type { DesignBody } from './design.ts'
+import { referenceThreadUse, threadAsUsed } from './learn-thread-use.ts'
 import { spoolSpread } from './part-thread.ts'
 import { readLabour } from './read-labour.ts'
 import type { ReadContext, ReadOptions } from './read-options.ts'
@@ -34,17 +35,19 @@ export function readDesign(body: DesignBody, options: ReadOptions): Result<Desig
     inPieceMm: addSpreads(parts.map((part) => scaleSpread(part.allInPieceMm, part.copies))),
     cutMm: parts.flatMap((part) => repeated(part.reading.thread.cutMm, part.cutCopies)),
   }
-  const threadReading = { ...thread, spoolMm: spoolSpread(thread.cutMm, thread.inPieceMm) }
+  const reckoned = { ...thread, spoolMm: spoolSpread(thread.cutMm, thread.inPieceMm) }
+  const work = parts.map((part) => part.work)
   return ok({
     beads: parts.reduce((sum, part) => sum + part.reading.beads * part.copies, 0),
     counts,
-    thread: threadReading,
+    thread: threadAsUsed(reckoned, options.threadUse ?? referenceThreadUse),
     ...assembledSize(parts),
     unitMassMg: addSpreads([
       ...counts.map(({ massMg }) => massMg),
       threadMass(context.thread, thread.inPieceMm),
     ]),
-    labour: readLabour(context, parts),
+    labour: readLabour(work, body, context.pace),
+    work,
     parts: parts.map(({ reading }) => reading),
     warnings: parts.flatMap(({ reading }) =>
       reading.warnings.map((warning) => ({ ...warning, partId: reading.partId })),
@@ -87,7 +90,7 @@ function slotCount(
     label,
     count,
     massMg: massOfCount(count, calibration),
-    needMg: needMass(count, calibration, form.cullRate),
+    needMg: needMass(count, calibration, options.cullRates?.[form.id] ?? form.cullRate),
   }
 }
 

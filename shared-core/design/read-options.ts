@@ -4,15 +4,17 @@ import type { Needle, Thread } from '../beads/thread.ts'
 import type { BeadTables } from '../beads/user-forms.ts'
 import type { DesignBody } from './design.ts'
 import type { Pace } from './labour-pace.ts'
+import type { Learned } from './learned.ts'
 
 /**
  * What a design is read with: the tables of forms, threads and needles; the workshop's calibrations
- * by slot letter (the table's figures serve for the rest); its pace (else the reference pace).
+ * by slot letter (the table's figures serve for the rest); its pace, its cull rates by form and its
+ * use of thread (else the tables').
  */
 export type ReadOptions = BeadTables &
+  Partial<Learned> &
   Readonly<{
     calibrations?: Readonly<Record<string, Calibration>>
-    pace?: Pace
     /** Asked between parts: true gives up and refuses with `cancelled`. */
     isCancelled?: () => boolean
   }>

@@ -9,13 +9,14 @@ import type { EventList } from '../route/event-list.ts'
 import { fillWarnings, readFill } from '../route/read-fill.ts'
 import { threadSlack } from '../route/thread-slack.ts'
 import { exactly, type Spread } from '../units/spread.ts'
-import { addSpreads, scaleSpread, wholeSpread } from '../units/spread-arithmetic.ts'
+import { addSpreads } from '../units/spread-arithmetic.ts'
 import { writeWordChart } from '../words/write-word-chart.ts'
 import type { ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
 import { paletteWarnings } from './palette-warnings.ts'
 import { panelSize } from './panel-size.ts'
 import { spoolSpread, threadSpread } from './part-thread.ts'
+import { stitchingS } from './part-work.ts'
 import type { Journey } from './read-journey.ts'
 import type { ReadContext } from './read-options.ts'
 import type { ReadPart } from './read-part.ts'
@@ -34,6 +35,7 @@ export function readPanelPart(
   const events = journey.panelEvents ?? draft.events
   const size = panelSize(chart, form, context.thread)
   const thread = panelThread(context, stitched, journey)
+  const work = { kind: chart.stitch, beads: stitched.index.count, rows: countRows(events) }
   const known = {
     partId: panel.id,
     beads: stitched.index.count,
@@ -41,16 +43,12 @@ export function readPanelPart(
     route: events,
     thread,
     ...panelFill(context, stitched, journey, events),
-    labourS: wholeSpread(
-      addSpreads([
-        scaleSpread(context.pace.perBeadS[chart.stitch], stitched.index.count),
-        scaleSpread(context.pace.perRowS, countRows(events)),
-      ]),
-    ),
+    labourS: stitchingS(work, context.pace),
   }
   return {
     reading: writtenOut(known, stitched, events),
     copies: panel.copies,
+    work: { ...work, copies: panel.copies },
     cutCopies: panel.copies,
     allInPieceMm: thread.inPieceMm,
     slots: slotTotals(countSlots(chart), (slot) => context.formOfSlot(slot, form)),

@@ -1,4 +1,5 @@
 import type { Spread } from '../units/spread.ts'
+import type { PartWork } from './part-work.ts'
 import type { PartReading } from './reading.ts'
 import type { SlotTotal } from './slot-totals.ts'
 
@@ -12,6 +13,7 @@ export type ReadPart = Readonly<{
   /** Thread in the piece, mm, a copy on average. */
   allInPieceMm: Spread
   slots: ReadonlyMap<number, SlotTotal>
+  work: PartWork
   /** The part as it hangs, with what hangs from it. */
   hangingWidthMm: Spread
   hangingHeightMm: Spread

@@ -7,12 +7,13 @@ import { fillWarnings, readFill } from '../route/read-fill.ts'
 import type { RouteWarning } from '../route/route.ts'
 import { threadSlack } from '../route/thread-slack.ts'
 import { exactly, type Spread } from '../units/spread.ts'
-import { addSpreads, scaleSpread, wholeSpread } from '../units/spread-arithmetic.ts'
+import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
 import type { Strand } from './design.ts'
 import { LOOP_ROUNDS, type ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
 import { paletteWarnings } from './palette-warnings.ts'
 import { spoolSpread, threadSpread } from './part-thread.ts'
+import { stitchingS } from './part-work.ts'
 import { type Journey, looseJourney } from './read-journey.ts'
 import type { ReadContext } from './read-options.ts'
 import type { ReadPart } from './read-part.ts'
@@ -49,6 +50,7 @@ export function readHangingStrand(
   return {
     ...strandTotals(context, strand, reading),
     copies: copies * panelCopies,
+    work: { kind: 'strand', beads: reading.beads, rows: 0, copies: copies * panelCopies },
     cutCopies: panelCopies,
     allInPieceMm: scaleSpread(reading.thread.inPieceMm, share),
     // Counted with the panel it hangs from.
@@ -76,6 +78,7 @@ export function readLooseStrand(
   return {
     ...strandTotals(context, ready, reading),
     copies,
+    work: { kind: 'strand', beads: reading.beads, rows: 0, copies },
     cutCopies: copies,
     allInPieceMm: reading.thread.inPieceMm,
     hangingWidthMm: reading.widthMm,
@@ -113,7 +116,7 @@ function readStrandPart(
     thread: { inPieceMm, cutMm, spoolMm: spoolSpread(cutMm, inPieceMm) },
     ...filled,
     warnings: [...warnings, ...paletteWarnings(context, slots), ...fillWarned],
-    labourS: wholeSpread(scaleSpread(context.pace.perBeadS.strand, slots.length)),
+    labourS: stitchingS({ kind: 'strand', beads: slots.length, rows: 0 }, context.pace),
   }
   return lazyPart(known, {
     steps: () =>

@@ -1,6 +1,7 @@
 import type { EventList } from '../route/event-list.ts'
 import type { BenchStep, RouteEvent, RouteWarning } from '../route/route.ts'
 import type { Spread } from '../units/spread.ts'
+import type { PartWork } from './part-work.ts'
 
 /** Beads of one slot in one unit: counted exactly; mass in mg by the best calibration there is. */
 export type SlotCount = Readonly<{
@@ -67,6 +68,8 @@ export type DesignReading = Readonly<{
   /** Mass of one unit: beads, thread; findings only where their mass is known. */
   unitMassMg: Spread
   labour: LabourReading
+  /** What there is to do, part by part: what `labour` is reckoned from at any pace. */
+  work: readonly PartWork[]
   parts: readonly PartReading[]
   warnings: readonly (RouteWarning & Readonly<{ partId: string }>)[]
 }>

@@ -1,3 +1,4 @@
+import { beginBench, finishBench, giveUpBench, listBench, readBench, reckonBench } from './bench.ts'
 import { listStandings } from './colourway-standings.ts'
 import { removeColourway, saveColourway } from './colourways.ts'
 import { readDrawing } from './design-drawing.ts'
@@ -11,6 +12,7 @@ import { finishMake, planMakeCall } from './makes.ts'
 import { listMaterialViews, readMaterial, saveMaterial } from './materials.ts'
 import { listOrderViews, readOrder, saveOrder, setOrderState } from './orders.ts'
 import { coverAllOrders, coverOrder } from './orders-cover.ts'
+import { leaveOutOfPace, readPace } from './pace.ts'
 import { makeSheet } from './pattern-sheet.ts'
 import { endPiece, movePieces, sellPiece } from './piece-acts.ts'
 import { listPieces, readPiece } from './pieces.ts'
@@ -41,6 +43,10 @@ export const queryHandlers: { readonly [N in Exclude<QueryName, PureName>]: Quer
   'orders.coverAll': coverAllOrders,
   'prices.sheet': readPriceSheet,
   'makes.plan': planMakeCall,
+  'bench.list': listBench,
+  'bench.read': readBench,
+  'bench.reckon': reckonBench,
+  'workshop.pace': readPace,
   'pieces.list': listPieces,
   'pieces.read': readPiece,
   'tags.print': printTags,
@@ -68,6 +74,10 @@ export const actHandlers: { readonly [N in ActName]: ActHandler<N> } = {
   'orders.setState': setOrderState,
   'prices.set': setPrice,
   'makes.finish': finishMake,
+  'bench.begin': beginBench,
+  'bench.finish': finishBench,
+  'bench.giveUp': giveUpBench,
+  'pace.leaveOut': leaveOutOfPace,
   'pieces.move': movePieces,
   'pieces.sell': sellPiece,
   'pieces.end': endPiece,

@@ -20,6 +20,8 @@ const NAMES: Readonly<Record<KeptName, readonly [what: string, where: string]>> 
   sales_order: ['order', 'orders'],
   order_line: ['order line', 'orders'],
   make: ['make', 'bench'],
+  bench_work: ['bench work', 'bench'],
+  bench_hold: ['hold', 'bench'],
   piece: ['piece', 'shelf'],
 }
 

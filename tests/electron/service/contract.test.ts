@@ -65,6 +65,12 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
     note: '',
     lines: [{ ...what, units: 1, priceMinor: null }],
   }
+  const { id: workId } = await ask('bench.begin', {
+    ...{ designId: whole.id, colourwayId: colourway?.id ?? '', units: 1 },
+    ...{ begunOn: TODAY, before: {} },
+  })
+  const finish = { id: workId, units: 1, benchS: 1_800, culls: {}, weights: [] }
+  const [timed] = (await ask('workshop.pace', {})).makes
   const make = { ...what, units: 1, placeId: places[0]?.id, madeOn: TODAY, note: '' }
   const supplierId = suppliers[0]?.id ?? null
   return {
@@ -136,6 +142,18 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
     'prices.set': { ...what, channelId: channels[0]?.id, priceMinor: 2_300 },
     'makes.plan': { ...what, units: 1 },
     'makes.finish': make,
+    'bench.begin': { ...what, units: 1, begunOn: TODAY, before: { [materialId]: 12_000 } },
+    'bench.list': { state: 'under-way' },
+    'bench.read': { id: workId },
+    'bench.keep': {
+      ...{ id: workId, place: { copy: 1, part: 0, step: 4 } },
+      ...{ workedS: 90, unitsDone: 0, resting: true },
+    },
+    'bench.reckon': finish,
+    'bench.finish': { ...finish, placeId: places[0]?.id, madeOn: TODAY, note: '' },
+    'bench.giveUp': { id: workId, note: 'A thread broke.' },
+    'workshop.pace': {},
+    'pace.leaveOut': { makeIds: [timed?.makeId], leftOut: true },
     'pieces.list': { state: 'all', search: 'studs' },
     'pieces.read': { id: pieces[0]?.id },
     'pieces.move': {
@@ -231,6 +249,8 @@ describe('every call of the contract', () => {
     ['pieces.read', { id: 'pc_nothere' }],
     ['orders.setState', { id: 'ord_nothere', state: 'closed' }],
     ['designs.archive', { id: 'des_nothere', archived: true }],
+    ['bench.read', { id: 'bw_nothere' }],
+    ['bench.giveUp', { id: 'bw_nothere', note: '' }],
     ['materials.read', { id: 'ord_123456' }],
   ] as const)('%s names what is not there', async (name, input) => {
     expect(await studio.refused(name, input)).toMatchObject({ code: 'not-found', field: 'id' })

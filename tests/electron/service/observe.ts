@@ -32,6 +32,11 @@ export async function observe({ ask }: Studio): Promise<unknown> {
     cover: await ask('orders.coverAll', { today: TODAY }),
     pieces: await ask('pieces.list', { state: 'all' }),
     takings: await ask('takings.read', { from: '2020-01-01', to: '2030-12-31' }),
+    bench: [
+      await ask('bench.list', { state: 'under-way' }),
+      await ask('bench.list', { state: 'finished' }),
+    ],
+    pace: await ask('workshop.pace', {}),
     today: await ask('today.read', { today: TODAY }),
   }
 }

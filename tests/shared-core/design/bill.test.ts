@@ -33,6 +33,7 @@ function reading(counts: readonly SlotCount[], spoolMm = estimated(2900, 3100.2,
     heightMm: zero,
     unitMassMg: zero,
     labour: { setUpS: zero, stitchingS: zero, finishingS: zero, totalS: zero },
+    work: [],
     parts: [],
     warnings: [],
   }
