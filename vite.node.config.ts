@@ -56,6 +56,12 @@ const entries: Readonly<Record<string, Entry>> = {
     entry: 'electron/service/open-service.ts',
     format: 'cjs',
   },
+  documents: {
+    folder: 'documents',
+    name: 'document-worker',
+    entry: 'electron/service/documents/document-worker.ts',
+    format: 'cjs',
+  },
 }
 
 /** One build for each mode: a key of `entries`. */

@@ -25,7 +25,7 @@ const repo = join(import.meta.dirname, '..')
 const stamps = join(repo, 'dist', '.stamps')
 const always = ['package-lock.json', 'package.json', 'tsconfig.json', 'scripts/build.ts']
 
-type Mode = 'main' | 'preload' | 'service' | 'service-entry'
+type Mode = 'main' | 'preload' | 'service' | 'service-entry' | 'documents'
 
 function nodeTarget(mode: Mode, ...inputs: readonly string[]): Target {
   return {
@@ -45,6 +45,7 @@ const targets: readonly Target[] = [
   nodeTarget('preload', 'electron/preload'),
   nodeTarget('service', 'electron/service', 'migrations'),
   nodeTarget('service-entry', 'electron/service'),
+  nodeTarget('documents', 'electron/service'),
   {
     name: 'files',
     inputs: ['resources', 'electron/service/documents/font-files.json'],

@@ -12,6 +12,7 @@ import { badInput } from './bad-input.ts'
 import { environmentFault } from './environment-fault.ts'
 import type {
   ActName,
+  LaterHandler,
   PureHandler,
   PureName,
   QueryHandler,
@@ -20,6 +21,7 @@ import type {
 } from './handlers/handler.ts'
 import { actHandlers, queryHandlers } from './handlers/handlers.ts'
 import { pureHandlers } from './handlers/pure-handlers.ts'
+import { Later } from './later.ts'
 import { perform } from './perform.ts'
 import { Refused } from './refused.ts'
 import { stepHandlers } from './steps.ts'
@@ -43,13 +45,35 @@ export async function answerCall(
   name: string,
   input: unknown,
 ): Promise<Answer<unknown>> {
-  if (!isCallName(name)) return { ok: false, error: unknownCall(name) }
+  return (await takeTurn(desk, name, input))()
+}
+
+/** Does the part of a call that needs its turn at the store; what it gives does the rest and answers. */
+export async function takeTurn(
+  desk: Desk,
+  name: string,
+  input: unknown,
+): Promise<() => Promise<Answer<unknown>>> {
+  if (!isCallName(name)) return refused(unknownCall(name))
   const parsed = calls[name].input.safeParse(input)
-  if (!parsed.success) return { ok: false, error: badInput(parsed.error.issues, input) }
+  if (!parsed.success) return refused(badInput(parsed.error.issues, input))
   try {
     const value = await run(desk, name, parsed.data as ParsedInput<CallName>)
-    if (desk.checkOutputs) calls[name].output.parse(value)
-    return { ok: true, value }
+    return () => finish(desk, name, value)
+  } catch (cause) {
+    return refused(toRefusal(desk, name, cause))
+  }
+}
+
+function refused(error: Refusal): () => Promise<Answer<never>> {
+  return async () => ({ ok: false, error })
+}
+
+async function finish(desk: Desk, name: CallName, value: unknown): Promise<Answer<unknown>> {
+  try {
+    const made: unknown = value instanceof Later ? await value.make() : value
+    if (desk.checkOutputs) calls[name].output.parse(made)
+    return { ok: true, value: made }
   } catch (cause) {
     return { ok: false, error: toRefusal(desk, name, cause) }
   }
@@ -78,10 +102,12 @@ function runInStore(
   view: View,
   name: Exclude<CallName, PureName>,
   input: ParsedInput<CallName>,
-): Promise<CallOutput<CallName>> {
+): Promise<CallOutput<CallName> | Later<CallOutput<CallName>>> {
   const atMs = now()
   if (Object.hasOwn(queryHandlers, name)) {
-    const handler = queryHandlers[name as keyof typeof queryHandlers] as QueryHandler<QueryName>
+    const handler = queryHandlers[name as keyof typeof queryHandlers] as
+      | QueryHandler<QueryName>
+      | LaterHandler<QueryName>
     return handler({ ...view, atMs }, input as never)
   }
   const circumstances = { atMs, newId, fixed: false }

@@ -1,7 +1,7 @@
 import type { Answer } from '../../shared-core/contract/calls.ts'
 import type { Refusal } from '../../shared-core/refusal.ts'
 import { err, type Result } from '../../shared-core/result.ts'
-import { answerCall, type Desk, isPure } from './answer.ts'
+import { answerCall, type Desk, isPure, takeTurn } from './answer.ts'
 import { openStore, type Store } from './store/open-store.ts'
 
 /** Answers the contract over one workshop's file. */
@@ -39,9 +39,9 @@ export async function createService(options: ServiceOptions): Promise<Service> {
   // One at a time: each call sees what the one before has done, and none sees half of another.
   let last: Promise<unknown> = Promise.resolve()
   const inTurn = (name: string, input: unknown) => {
-    const answer = last.then(() => answerCall(desk, name, input))
-    last = answer
-    return answer
+    const turn = last.then(() => takeTurn(desk, name, input))
+    last = turn
+    return turn.then((finish) => finish())
   }
   return {
     answer: (name, input) => (isPure(name) ? answerCall(desk, name, input) : inTurn(name, input)),

@@ -4,6 +4,7 @@ import { benchCalls } from './bench-calls.ts'
 import type { CallSpec } from './call.ts'
 import { dayCalls } from './day-calls.ts'
 import { designCalls } from './design-calls.ts'
+import { documentCalls } from './document-calls.ts'
 import { draftCalls } from './draft-calls.ts'
 import { engineCalls } from './engine-calls.ts'
 import { historyCalls } from './history-calls.ts'
@@ -20,6 +21,7 @@ export const calls = {
   ...stockCalls,
   ...designCalls,
   ...draftCalls,
+  ...documentCalls,
   ...orderCalls,
   ...priceCalls,
   ...pieceCalls,

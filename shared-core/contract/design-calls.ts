@@ -259,26 +259,6 @@ export const designCalls = {
     output: s.nothing,
     changes: ['designs', 'prices'],
   }),
-  'designs.sheet': query({
-    summary:
-      'Makes the PDF of a pattern sheet: cover, materials, charts, word chart, steps and cautions.',
-    input: z.strictObject({
-      designId: s.id,
-      colourwayId: s.id,
-      /** The latest unless named. */
-      version: z.number().int().min(1).optional(),
-      /** For her own bench (drawers and codes shown), for a buyer, or for the students of a class. */
-      audience: z.enum(['self', 'sale', 'class']),
-      paper: z.enum(['a4', 'letter']),
-      /** What the reader may do with the sheet, in the maker's words. */
-      terms: z.string().max(500).optional(),
-    }),
-    output: s.madeFile.extend({
-      /** What could not be printed as written, in plain sentences. */
-      notes: z.array(z.string()),
-    }),
-    reads: ['designs', 'stock', 'workshop'],
-  }),
   'chartFile.preview': query({
     summary: 'Reads a chart from a grid file and says what was understood; writes nothing.',
     input: chartFileRequest,

@@ -4,6 +4,7 @@ import type {
   Calls,
   ParsedInput,
 } from '../../../shared-core/contract/calls.ts'
+import type { Later } from '../later.ts'
 import type { Act } from '../store/act.ts'
 import type { View } from '../store/view.ts'
 
@@ -23,7 +24,7 @@ export type StepName = {
 export type QueryName = Exclude<CallName, ActName | StepName>
 
 /** Queries that need no store at all. */
-export type PureName = 'engine.read' | 'chartFile.preview'
+export type PureName = 'engine.read' | 'chartFile.preview' | 'documents.stop'
 /** Computes an answer from the input alone; throws `Refused`. */
 export type PureHandler<N extends PureName> = (input: ParsedInput<N>) => CallOutput<N>
 
@@ -32,6 +33,12 @@ export type QueryHandler<N extends QueryName> = (
   reading: Reading,
   input: ParsedInput<N>,
 ) => Promise<CallOutput<N>>
+
+/** Reads what a query's answer is made from after its turn. */
+export type LaterHandler<N extends QueryName> = (
+  reading: Reading,
+  input: ParsedInput<N>,
+) => Promise<Later<CallOutput<N>>>
 
 /** Does an act of the maker inside its transaction; throws `Refused` to leave everything as it was. */
 export type ActHandler<N extends ActName> = (

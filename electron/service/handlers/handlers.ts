@@ -2,10 +2,18 @@ import { beginBench, finishBench, giveUpBench, listBench, readBench, reckonBench
 import { listStandings } from './colourway-standings.ts'
 import { removeColourway, saveColourway } from './colourways.ts'
 import { readDrawing } from './design-drawing.ts'
+import { exportDesign } from './design-export.ts'
 import { archiveDesign, readDesignWhole, saveDesign } from './designs.ts'
 import { listDesigns } from './designs-list.ts'
 import { readDraftState, readDraftStrokes } from './drafts.ts'
-import type { ActHandler, ActName, PureName, QueryHandler, QueryName } from './handler.ts'
+import type {
+  ActHandler,
+  ActName,
+  LaterHandler,
+  PureName,
+  QueryHandler,
+  QueryName,
+} from './handler.ts'
 import { listHistory } from './history.ts'
 import { addWeighing, countLot, receiveLot, saveOffer } from './lots.ts'
 import { finishMake, planMakeCall } from './makes.ts'
@@ -13,7 +21,7 @@ import { listMaterialViews, readMaterial, saveMaterial } from './materials.ts'
 import { listOrderViews, readOrder, saveOrder, setOrderState } from './orders.ts'
 import { coverAllOrders, coverOrder } from './orders-cover.ts'
 import { leaveOutOfPace, readPace } from './pace.ts'
-import { makeSheet } from './pattern-sheet.ts'
+import { makeSheet, readSheetPage } from './pattern-sheet.ts'
 import { endPiece, movePieces, sellPiece } from './piece-acts.ts'
 import { listPieces, readPiece } from './pieces.ts'
 import { readPriceSheet, setPrice } from './prices.ts'
@@ -23,8 +31,12 @@ import { readTakings } from './takings.ts'
 import { readToday } from './today.ts'
 import { readWorkshop, saveChannel, savePlace, saveSupplier, saveWorkshop } from './workshop.ts'
 
+type ReadingName = Exclude<QueryName, PureName>
+
 /** A handler for every call that reads the store; the compiler misses none. */
-export const queryHandlers: { readonly [N in Exclude<QueryName, PureName>]: QueryHandler<N> } = {
+export const queryHandlers: {
+  readonly [N in ReadingName]: QueryHandler<N> | LaterHandler<N>
+} = {
   'workshop.read': readWorkshop,
   'history.list': listHistory,
   'materials.list': listMaterialViews,
@@ -35,6 +47,8 @@ export const queryHandlers: { readonly [N in Exclude<QueryName, PureName>]: Quer
   'designs.drawing': readDrawing,
   'colourways.list': listStandings,
   'designs.sheet': makeSheet,
+  'designs.sheetPage': readSheetPage,
+  'designs.export': exportDesign,
   'drafts.state': readDraftState,
   'drafts.strokes': readDraftStrokes,
   'orders.list': listOrderViews,

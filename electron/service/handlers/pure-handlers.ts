@@ -1,4 +1,5 @@
 import { previewChartFile } from './chart-file.ts'
+import { stopMaking } from './design-export.ts'
 import { readEngine } from './engine.ts'
 import type { PureHandler, PureName } from './handler.ts'
 
@@ -6,4 +7,5 @@ import type { PureHandler, PureName } from './handler.ts'
 export const pureHandlers: { readonly [N in PureName]: PureHandler<N> } = {
   'engine.read': readEngine,
   'chartFile.preview': previewChartFile,
+  'documents.stop': stopMaking,
 }

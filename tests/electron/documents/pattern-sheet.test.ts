@@ -7,7 +7,10 @@ import {
   BEAD_SIDE,
   planChart,
 } from '../../../electron/service/documents/pattern-sheet/chart-plan.ts'
-import { makePatternSheet } from '../../../electron/service/documents/pattern-sheet/make-pattern-sheet.ts'
+import {
+  laySheet,
+  makePatternSheet,
+} from '../../../electron/service/documents/pattern-sheet/make-pattern-sheet.ts'
 import { patternSheet } from '../../../electron/service/documents/pattern-sheet/pattern-sheet.ts'
 import {
   type PrintedChart,
@@ -348,7 +351,8 @@ describe('missingScripts', () => {
 
 describe('makePatternSheet', () => {
   it('makes a PDF with all its fonts embedded, saying what it could not print', async () => {
-    const made = await makePatternSheet(sheetOfSample('Samphire studs', { maker: '海辺' }), 0)
+    const data = sheetOfSample('Samphire studs', { maker: '海辺' })
+    const made = await makePatternSheet(laySheet(data), data, 0)
     const raw = Buffer.from(made.bytes).toString('latin1')
     expect(raw.startsWith('%PDF-')).toBe(true)
     expect(raw.match(/\/Type \/Page\b/g)).toHaveLength(made.pages)

@@ -1,20 +1,34 @@
+import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { readDesign } from '../../../../shared-core/design/read-design.ts'
+import type { MadeSheet, SheetOrder } from '../document-task.ts'
+import type { Page } from '../draw-list.ts'
 import { measureText, missingScripts } from '../fonts.ts'
 import { paintPdf } from '../paint-pdf.ts'
 import { textsOf } from './caution-pages.ts'
 import { patternSheet } from './pattern-sheet.ts'
 import type { SheetData } from './sheet-data.ts'
 
-/** A made sheet: the PDF, how many pages it has, and scripts in its names that no font of ours holds. */
-export type MadeSheet = Readonly<{
-  bytes: Uint8Array
-  pages: number
-  missingScripts: readonly string[]
-}>
+/** A sheet laid out, and the scripts in its names that no font of ours holds. */
+export type LaidSheet = Readonly<{ pages: readonly Page[]; missingScripts: readonly string[] }>
 
-/** Makes the PDF of a design's pattern sheet. */
-export async function makePatternSheet(data: SheetData, madeAtMs: number): Promise<MadeSheet> {
-  const pages = patternSheet(data, measureText)
-  const info = { title: `${data.name}: pattern sheet`, author: data.maker, madeAtMs }
-  const bytes = await paintPdf(pages, info)
-  return { bytes, pages: pages.length, missingScripts: missingScripts(textsOf(data)) }
+/** Computes what a sheet says of its design. */
+export function readOrder(order: SheetOrder): SheetData {
+  const read = readDesign(order.body, referenceTables)
+  if (!read.ok) throw new Error(`a saved version cannot be read: ${read.error.message}`)
+  return { ...order, reading: read.value }
+}
+
+/** Lays out a design's pattern sheet. */
+export function laySheet(data: SheetData): LaidSheet {
+  return { pages: patternSheet(data, measureText), missingScripts: missingScripts(textsOf(data)) }
+}
+
+/** Paints a laid sheet into a PDF. */
+export async function makePatternSheet(
+  { pages, missingScripts }: LaidSheet,
+  { name, maker }: Pick<SheetData, 'name' | 'maker'>,
+  madeAtMs: number,
+): Promise<MadeSheet> {
+  const info = { title: `${name}: pattern sheet`, author: maker, madeAtMs }
+  return { bytes: await paintPdf(pages, info), pages: pages.length, missingScripts }
 }

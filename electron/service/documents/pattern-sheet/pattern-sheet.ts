@@ -1,19 +1,15 @@
-import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
-import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
-import { stitchPitch, threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
-import type { Panel } from '../../../../shared-core/design/design.ts'
 import type { Mark, Measure, Page } from '../draw-list.ts'
 import { writeCautions } from './caution-pages.ts'
 import { writeChart } from './chart-pages.ts'
+import { chartToPrint } from './chart-to-print.ts'
 import { writeCover } from './cover-page.ts'
 import { writeMaterials } from './materials-pages.ts'
 import { piecePicture } from './piece-picture.ts'
-import { type PrintedChart, printedChart } from './printed-chart.ts'
 import type { SheetData } from './sheet-data.ts'
 import { type Frame, sheetFrame } from './sheet-frame.ts'
 import { EDGE, rule, SOFT, text } from './sheet-style.ts'
 import { SheetWriter } from './sheet-writer.ts'
-import { type SlotLook, slotLooks } from './slot-look.ts'
+import { slotLooks } from './slot-look.ts'
 import { writeSteps } from './step-pages.ts'
 import { wordMeasure } from './word-measure.ts'
 import { writeWords } from './word-pages.ts'
@@ -26,7 +22,7 @@ export function patternSheet(data: SheetData, measure: Measure): readonly Page[]
   writeCover(writer, data, piecePicture(data, lookOf))
   writeMaterials(writer, data, lookOf)
   for (const part of data.body.parts) {
-    const chart = part.kind === 'panel' ? chartOf(part, data, lookOf) : undefined
+    const chart = part.kind === 'panel' ? chartToPrint(part, data, lookOf) : undefined
     if (chart !== undefined) writeChart(writer, chart)
   }
   writeWords(writer, data)
@@ -39,24 +35,6 @@ export function patternSheet(data: SheetData, measure: Measure): readonly Page[]
     heightMm,
     marks: [...marks, ...edges({ writer, frame, data, number: at + 1, all })],
   }))
-}
-
-function chartOf(
-  panel: Panel,
-  { body, reading }: SheetData,
-  lookOf: (slot: number) => SlotLook,
-): PrintedChart | undefined {
-  const form = findForm(referenceTables, panel.formId)
-  if (form === undefined) return undefined
-  const chart = fromChartJson(panel.chart)
-  const thread = findThread(referenceTables, body.threadId)
-  const pitch = stitchPitch(chart.stitch, {
-    diameterMm: form.diameterMm.value,
-    lengthMm: form.lengthMm.value,
-    threadMm: threadGapMm(thread?.diameterMm.value ?? 0),
-  })
-  const words = reading.parts.find(({ partId }) => partId === panel.id)?.words ?? []
-  return printedChart({ name: panel.name, chart, pitch, lookOf, words })
 }
 
 type Edges = Readonly<{
