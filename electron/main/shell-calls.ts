@@ -15,6 +15,7 @@ import type { Refusal } from '../../shared-core/refusal.ts'
 import { err, ok } from '../../shared-core/result.ts'
 import { askForFile, askForPlace } from './dialogs.ts'
 import { fileFault } from './file-fault.ts'
+import { keepAwake } from './keep-awake.ts'
 import { log } from './log.ts'
 import { dataFile } from './user-data.ts'
 
@@ -48,6 +49,10 @@ const handlers: Handlers = {
   },
   'window.setTheme': async ({ theme }) => {
     nativeTheme.themeSource = theme
+    return ok({})
+  },
+  'window.keepAwake': async ({ awake }, { webContents }) => {
+    keepAwake(webContents, awake)
     return ok({})
   },
   'studio.describe': async () =>

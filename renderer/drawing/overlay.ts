@@ -6,6 +6,7 @@ import type { View } from './view.ts'
 export type OverlayColours = Readonly<{
   ink: string
   paper: string
+  tray: string
   tide: string
   lamp: string
   bad: string
@@ -29,7 +30,7 @@ export type OverlayPaint = Readonly<{
 /** A layer drawn over the beads at every change of view. Keep its identity while it shows the same. */
 export type OverlayLayer = (paint: OverlayPaint) => void
 
-const NAMES = ['ink', 'paper', 'tide', 'lamp', 'bad'] as const
+const NAMES = ['ink', 'paper', 'tray', 'tide', 'lamp', 'bad'] as const
 
 /** Reads the theme's colours as the page has them now. */
 export function readOverlayColours(element: HTMLElement): OverlayColours {

@@ -55,6 +55,12 @@ export const shellCalls = {
     input: z.strictObject({ theme: z.enum(['light', 'dark', 'system']) }),
     output: nothing,
   },
+  'window.keepAwake': {
+    summary:
+      'Keeps the screen from going dark while the maker reads at the bench, until told not to.',
+    input: z.strictObject({ awake: z.boolean() }),
+    output: nothing,
+  },
   'studio.describe': {
     summary: 'Which version runs, and where it keeps its data.',
     input: nothing,

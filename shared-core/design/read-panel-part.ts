@@ -1,7 +1,4 @@
-import { slotLabel } from '../chart/chart.ts'
 import { countSlots } from '../chart/count-slots.ts'
-import { isOddColumn } from '../chart/stitch-pitch.ts'
-import { beadRuns } from '../route/bead-rows.ts'
 import { benchSteps } from '../route/bench-steps.ts'
 import { countPasses } from '../route/count-passes.ts'
 import { ROW } from '../route/event-codes.ts'
@@ -15,6 +12,7 @@ import type { ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
 import { paletteWarnings } from './palette-warnings.ts'
 import { panelSize } from './panel-size.ts'
+import { panelStepWords } from './panel-step-words.ts'
 import { spoolSpread, threadSpread } from './part-thread.ts'
 import { stitchingS } from './part-work.ts'
 import type { Journey } from './read-journey.ts'
@@ -99,28 +97,13 @@ function writtenOut(
 ): PartReading {
   const { chart, index, draft } = stitched
   return lazyPart(known, {
-    steps: () =>
-      benchSteps(events, {
-        letterOf: (bead) => slotLabel(index.slotOf[bead] ?? 0),
-        runs: beadRuns(index),
-        rowNumber: rowNumberOf(stitched),
-        growsUp: true,
-      }),
+    steps: () => benchSteps(events, panelStepWords(chart.stitch, index)),
     words: () =>
       writeWordChart(chart, {
         worked: { index, picks: events.pool.subarray(0, events.poolCount) },
         ...(draft.start && { start: draft.start }),
       }).lines.map(({ text }) => text),
   })
-}
-
-/** Rows as they are counted at the bench: peyote counts half rows, as its word chart does. */
-function rowNumberOf({ chart, index }: StitchedPanel): (bead: number) => number {
-  return (bead) => {
-    const row = index.rowOf[bead] ?? 0
-    if (chart.stitch !== 'peyote') return row + 1
-    return 2 * row + (isOddColumn(index.atOf[bead] ?? 0) ? 2 : 1)
-  }
 }
 
 /** A panel's height with its longest fringe below and its tallest loop above (half a loop's beads, as it hangs). */

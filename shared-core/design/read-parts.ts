@@ -1,12 +1,11 @@
-import type { BeadForm } from '../beads/bead-form.ts'
-import type { ReadyStrand } from './lay-strands.ts'
+import { anchoredStrands, readyStrand, splitAnchors } from './hanging-strands.ts'
 import { panelJourney } from './read-journey.ts'
 import type { ReadContext } from './read-options.ts'
 import { readPanelPart } from './read-panel-part.ts'
 import type { ReadPart } from './read-part.ts'
 import { readHangingStrand, readLooseStrand } from './read-strand-part.ts'
 import type { ResolvedPanel, ResolvedStrand } from './resolve-design.ts'
-import { type StitchedPanel, stitchPanel } from './stitch-panel.ts'
+import { stitchPanel } from './stitch-panel.ts'
 
 /**
  * Reads every part: panels with the strands that hang from them, then strands that hang from nothing.
@@ -55,39 +54,4 @@ function readPanel(
     const alone = readyStrand(context, strand, form)
     read.set(strand.strand.id, readLooseStrand(context, alone, true))
   }
-}
-
-function anchoredStrands(
-  panels: readonly ResolvedPanel[],
-  strands: readonly ResolvedStrand[],
-): ReadonlyMap<string, readonly ResolvedStrand[]> {
-  const byPanel = new Map<string, ResolvedStrand[]>(panels.map(({ panel }) => [panel.id, []]))
-  for (const strand of strands) byPanel.get(strand.strand.anchor?.panelId ?? '')?.push(strand)
-  return byPanel
-}
-
-/** Parts the strands whose anchor is a stitched bead of the panel from those whose anchor is not there. */
-function splitAnchors({ index, draft }: StitchedPanel, strands: readonly ResolvedStrand[]) {
-  const picked = new Set(
-    strands.length > 0 ? draft.events.pool.subarray(0, draft.events.poolCount) : [],
-  )
-  const hangs = ({ strand: { anchor } }: ResolvedStrand) => {
-    if (anchor === undefined) return false
-    const from = index.rowStart[anchor.row]
-    const to = index.rowStart[anchor.row + 1]
-    if (from === undefined || to === undefined || from + anchor.bead >= to) return false
-    return picked.has(from + anchor.bead)
-  }
-  return {
-    anchored: strands.filter(hangs),
-    lost: strands.filter((strand) => !hangs(strand)),
-  }
-}
-
-function readyStrand(
-  context: ReadContext,
-  { strand, slots }: ResolvedStrand,
-  fallback: BeadForm,
-): ReadyStrand {
-  return { strand, slots, forms: Array.from(slots, (slot) => context.formOfSlot(slot, fallback)) }
 }

@@ -1,5 +1,4 @@
 import type { BeadForm } from '../beads/bead-form.ts'
-import { slotLabel } from '../chart/chart.ts'
 import { benchSteps } from '../route/bench-steps.ts'
 import { countPasses } from '../route/count-passes.ts'
 import { type EventList, emptyRoute } from '../route/event-list.ts'
@@ -19,6 +18,7 @@ import type { ReadContext } from './read-options.ts'
 import type { ReadPart } from './read-part.ts'
 import type { PartReading } from './reading.ts'
 import { slotTotals } from './slot-totals.ts'
+import { strandStepWords } from './strand-step-words.ts'
 
 /**
  * Reads a strand that hangs from a panel, from the panel's journey: the copy read is the last, which
@@ -119,13 +119,7 @@ function readStrandPart(
     labourS: stitchingS({ kind: 'strand', beads: slots.length, rows: 0 }, context.pace),
   }
   return lazyPart(known, {
-    steps: () =>
-      benchSteps(route, {
-        letterOf: (bead) => slotLabel(slots[bead] ?? 0),
-        runs: undefined,
-        rowNumber: () => 1,
-        growsUp: false,
-      }),
+    steps: () => benchSteps(route, strandStepWords(slots)),
     words: () => [`${strand.name}: ${strand.beads}`],
   })
 }

@@ -1,4 +1,5 @@
 import type { BeadRuns } from './bead-rows.ts'
+import { bridgePlace } from './bridge-place.ts'
 import {
   ADD_THREAD,
   CUT,
@@ -23,6 +24,7 @@ import {
 } from './event-codes.ts'
 import type { EventList } from './event-list.ts'
 import type { BenchStep } from './route.ts'
+import { rowsBegun } from './rows-begun.ts'
 
 /** What the steps are told with: each bead's slot letter, and the runs bridges are counted in. */
 export type StepWords = Readonly<{
@@ -142,16 +144,10 @@ function phraseOf(teller: Teller, index: number, end: number): string {
 /** Names a row, or the two rows that are strung together at the start of peyote. */
 function rowPhrase({ events, words, fromRight }: Teller, index: number): string {
   const side = fromRight ? 'right' : 'left'
-  if (events.kind[index + 1] !== PICK_UP) return `from the ${side}`
-  const from = events.a[index + 1] ?? 0
-  const count = events.b[index + 1] ?? 0
-  const numbers = new Set<number>()
-  for (let at = from; at < from + count; at += 1) {
-    numbers.add(words.rowNumber(events.pool[at] ?? 0))
-  }
-  const [first = 0, second] = [...numbers].sort((a, b) => a - b)
-  if (numbers.size === 2) return `rows ${first} and ${second} from the ${side}`
-  return `row ${words.rowNumber(events.pool[from] ?? 0)} from the ${side}`
+  const [first, second] = rowsBegun(events, words.rowNumber, index)
+  if (first === undefined) return `from the ${side}`
+  if (second === undefined) return `row ${first} from the ${side}`
+  return `rows ${first} and ${second} from the ${side}`
 }
 
 /** Whether the work grows down the chart from here: the next bridge lies below its beads, or the pair goes down first. */
@@ -174,11 +170,9 @@ function letters({ events, words }: Teller, from: number, count: number): string
   return runs.map((run) => (run.count === 1 ? run.letter : `${run.count}${run.letter}`)).join(', ')
 }
 
-/** Names a bridge by its place in its run, counted from the edge the row is worked from. */
 function bridgePhrase({ words, fromRight }: Teller, a: number, b: number): string {
   if (words.runs === undefined) return 'under the thread'
-  const place = fromRight ? (words.runs.last[b] ?? b) - b : a - (words.runs.first[a] ?? a)
-  return `under bridge ${place + 1} from the edge`
+  return `under bridge ${bridgePlace(words.runs, { a, b }, fromRight)} from the edge`
 }
 
 /** Passes told one by one, at most; longer ways are told by direction and number. */

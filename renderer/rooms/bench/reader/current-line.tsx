@@ -1,0 +1,92 @@
+import { useMemo } from 'react'
+import type { PlacedLine, ReaderMap } from '../../../../shared-core/bench/reader-place.ts'
+import { slotRuns } from '../../../../shared-core/bench/reader-script.ts'
+import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import type { BeadLook } from '../../../drawing/bead-look.ts'
+import { Swatch } from '../../../ui/swatch.tsx'
+import type { Assembly } from '../../designs/assembly/assemble.ts'
+import type { SlotBead } from '../../designs/page/slot-beads.ts'
+import { LinePicture } from './line-picture.tsx'
+import { lineName, lineSide, lineSlots, type Telling, tellBare, tellWork } from './tell-line.ts'
+
+type CurrentLineProps = Readonly<{
+  placed: PlacedLine
+  /** The step in hand, where it goes on by bead. */
+  step: number | undefined
+  map: ReaderMap
+  at: number
+  body: DesignBody
+  assembly: Assembly | undefined
+  looks: readonly BeadLook[]
+  beads: readonly SlotBead[]
+  tell: Telling
+  onNext: () => void
+}>
+
+/** The row in hand: drawn, in large words, and how it is worked. A click anywhere on it goes on. */
+export function CurrentLine(props: CurrentLineProps) {
+  const { placed, step, tell, beads, onNext } = props
+  const { line, stretch } = placed
+  const slots = useMemo(
+    () => (step === undefined ? lineSlots(line) : (line.steps[step]?.slots ?? [])),
+    [line, step],
+  )
+  const rows = useMemo(() => stretch.lines.filter(({ kind }) => kind === 'row').length, [stretch])
+  const side = lineSide(line)
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are the reader's own, heard everywhere
+    // biome-ignore lint/a11y/noStaticElementInteractions: a larger place to click, beside the button below
+    <div className="reader-line" onClick={onNext}>
+      <h2 className="reader-line-name">
+        <span>{lineName(placed)}</span>
+        {side !== '' && <span className="reader-line-side">{side}</span>}
+        <span className="reader-line-of tabular">
+          {placed.rowAt > 0 && `${placed.rowAt} of ${rows}`}
+          {step !== undefined &&
+            line.steps.length > 1 &&
+            ` · step ${step + 1} of ${line.steps.length}`}
+        </span>
+      </h2>
+      <LinePicture {...props} />
+      {slots.length > 0 ? (
+        <ol className={`reader-words${sizeClass(slots)}`}>
+          {slotRuns(slots).map(({ slot, count }, at) => {
+            const bead = beads[slot]
+            return (
+              // biome-ignore lint/suspicious/noArrayIndexKey: runs stand in the order of work
+              <li key={at}>
+                {bead !== undefined && (
+                  <Swatch look={{ hex: bead.hex, finish: bead.finish }} size={34} />
+                )}
+                <span>
+                  {count} {tell.beadName(slot)}
+                </span>
+              </li>
+            )
+          })}
+        </ol>
+      ) : (
+        <p className="reader-words reader-bare">
+          {step === undefined || line.kind === 'thread' || line.kind === 'warp'
+            ? tellBare(placed, tell)
+            : line.steps[step]?.text}
+        </p>
+      )}
+      <p className="reader-work">{workWords(props)}</p>
+    </div>
+  )
+}
+
+/** Many runs are written smaller, never under 40 px. */
+function sizeClass(slots: readonly number[]): string {
+  const runs = slotRuns(slots).length
+  if (runs <= 3) return ' reader-words-few'
+  return runs > 6 ? ' reader-words-many' : ''
+}
+
+function workWords({ placed, step, tell }: CurrentLineProps): string {
+  const one = step === undefined ? undefined : placed.line.steps[step]
+  if (one === undefined) return tellWork(placed, tell)
+  const told = one.beads.length > 0 ? one.text : ''
+  return told === '' ? '' : `${told}.`
+}

@@ -1,0 +1,41 @@
+import { useMemo } from 'react'
+import { findForm, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { readerMap } from '../../../../shared-core/bench/reader-place.ts'
+import { writeScript } from '../../../../shared-core/bench/write-script.ts'
+import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { assemble } from '../../designs/assembly/assemble.ts'
+import type { Fillings, MaterialRow } from '../../designs/page/open-design.ts'
+import { slotBeads } from '../../designs/page/slot-beads.ts'
+
+/** Everything the reader shows of a design: its script laid out for the units, its picture, its beads by slot. */
+export function useScript(
+  body: DesignBody,
+  fillings: Fillings,
+  materials: readonly MaterialRow[],
+  units: number,
+) {
+  const written = useMemo(() => writeScript(body, referenceTables), [body])
+  const map = useMemo(
+    () => (written.ok ? readerMap(written.value, Math.max(1, units)) : undefined),
+    [written, units],
+  )
+  const beads = useMemo(
+    () => slotBeads(body.palette, fillings, materials),
+    [body, fillings, materials],
+  )
+  const assembly = useMemo(
+    () => assemble({ body, tables: referenceTables, looks: beads }),
+    [body, beads],
+  )
+  const looks = useMemo(
+    () =>
+      beads.map(({ slot, hex, finish }) => ({
+        hex,
+        finish,
+        family: findForm(referenceTables, slot.formId)?.family ?? ('cylinder' as const),
+      })),
+    [beads],
+  )
+  const refusal = written.ok ? undefined : written.error
+  return { map, refusal, beads, looks, assembly }
+}

@@ -1,0 +1,122 @@
+import {
+  ADD_THREAD,
+  CUT,
+  FINISH,
+  JOIN,
+  KNOT,
+  PASS,
+  PICK_UP,
+  ROW,
+  WARP,
+} from '../route/event-codes.ts'
+import type { EventList } from '../route/event-list.ts'
+import type { BenchStep } from '../route/route.ts'
+import { rowsBegun } from '../route/rows-begun.ts'
+import { lineEvents } from './line-events.ts'
+import type { ReaderLine, ReaderLineKind } from './reader-script.ts'
+import type { StretchSource } from './stretch-source.ts'
+import { type Work, writeStep } from './write-step.ts'
+
+/** What a step is part of. `thread` is everything done to ends: woven in, cut, threaded anew. */
+type Manner = 'work' | 'thread' | 'warp'
+
+type Group = { readonly manner: Manner; readonly row: number; readonly steps: BenchStep[] }
+
+/**
+ * The lines of one part, in the order of work: one for each row from where it begins, one for each
+ * change of thread, one for the ends. Every step stands in exactly one line.
+ *
+ * @param steps - The steps of the source's route.
+ */
+export function writeLines(
+  source: StretchSource,
+  steps: readonly BenchStep[],
+): readonly ReaderLine[] {
+  const { route, words } = source
+  const work: Work = { source, fromRight: false }
+  let firstStep = 0
+  let rows: readonly number[] = []
+  return groupSteps(route, steps).map((group) => {
+    const isContinued = group.manner === 'work' && group.row < 0 && rows.length > 0
+    if (group.row >= 0) {
+      const begun = rowsBegun(route, words.rowNumber, group.row)
+      rows =
+        begun.length > 0 ? begun : [firstRow(source, group.steps) ?? (route.a[group.row] ?? 0) + 1]
+    }
+    const line = writeLine(work, group, { firstStep, isContinued, rows })
+    firstStep += group.steps.length
+    return line
+  })
+}
+
+function groupSteps(route: EventList, steps: readonly BenchStep[]): readonly Group[] {
+  const groups: Group[] = []
+  for (const step of steps) {
+    const manner = mannerOf(route, step)
+    const row = rowIn(route, step)
+    const last = groups.at(-1)
+    if (last !== undefined && last.manner === manner && row < 0) last.steps.push(step)
+    else groups.push({ manner, row, steps: [step] })
+  }
+  return groups
+}
+
+function mannerOf(route: EventList, { fromEvent, toEvent }: BenchStep): Manner {
+  const kinds = route.kind.subarray(fromEvent, toEvent + 1)
+  if (kinds.includes(PICK_UP) || kinds.includes(ROW)) return 'work'
+  if (kinds.includes(WARP)) return 'warp'
+  if (kinds.includes(ADD_THREAD) || kinds.includes(CUT) || kinds.includes(KNOT)) return 'thread'
+  const [first] = kinds
+  const isPass = first === PASS || first === JOIN
+  return isPass && (route.code[fromEvent] ?? 0) >> 2 === FINISH ? 'thread' : 'work'
+}
+
+/** The `row` event in a step, or -1. */
+function rowIn({ kind }: EventList, { fromEvent, toEvent }: BenchStep): number {
+  const at = kind.subarray(fromEvent, toEvent + 1).indexOf(ROW)
+  return at < 0 ? -1 : fromEvent + at
+}
+
+/** The row of the first bead picked up in some steps. */
+function firstRow(
+  { route, words }: StretchSource,
+  steps: readonly BenchStep[],
+): number | undefined {
+  const [first] = steps
+  const last = steps.at(-1)
+  if (first === undefined || last === undefined) return undefined
+  const at = route.kind.subarray(first.fromEvent, last.toEvent + 1).indexOf(PICK_UP)
+  if (at < 0) return undefined
+  return words.rowNumber(route.pool[route.a[first.fromEvent + at] ?? 0] ?? 0)
+}
+
+type Beginning = Readonly<{ firstStep: number; isContinued: boolean; rows: readonly number[] }>
+
+function writeLine(
+  work: Work,
+  group: Group,
+  { firstStep, isContinued, rows }: Beginning,
+): ReaderLine {
+  const { part, route, perBeadS, perRowS } = work.source
+  const steps = group.steps.map((step) => writeStep(work, step))
+  const beads = steps.reduce((sum, step) => sum + step.beads.length, 0)
+  const told = lineEvents(route, group.steps)
+  const kind = kindOf(group.manner, part.kind, told.threadMm !== undefined)
+  return {
+    kind,
+    rows: kind === 'row' ? rows : [],
+    side: kind === 'row' ? (work.fromRight ? 'right' : 'left') : undefined,
+    isContinued,
+    firstStep,
+    steps,
+    ...told,
+    holes: [],
+    estimateS: beads * perBeadS + (group.row >= 0 ? perRowS : 0),
+  }
+}
+
+function kindOf(manner: Manner, part: 'panel' | 'strand', hasThread: boolean): ReaderLineKind {
+  if (manner === 'warp') return 'warp'
+  if (manner === 'thread') return hasThread ? 'thread' : 'ends'
+  return part === 'panel' ? 'row' : 'strand'
+}

@@ -1,0 +1,126 @@
+import type { BeadForm } from '../beads/bead-form.ts'
+import type { LaidStrand, ReadyStrand } from '../design/lay-strands.ts'
+import { LOOP_ROUNDS } from '../design/lay-strands.ts'
+import { panelStepWords } from '../design/panel-step-words.ts'
+import { looseJourney, panelJourney } from '../design/read-journey.ts'
+import type { ReadContext } from '../design/read-options.ts'
+import type { StitchedPanel } from '../design/stitch-panel.ts'
+import { strandStepWords } from '../design/strand-step-words.ts'
+import type { StepWords } from '../route/bench-steps.ts'
+import { type EventList, emptyRoute } from '../route/event-list.ts'
+import { type MirrorBead, mirrorBeads, mirrorRoute } from '../route/mirror-route.ts'
+import { readFill } from '../route/read-fill.ts'
+import { type HoleTally, holeTally } from './hole-notes.ts'
+import type { ReaderPiece, ReaderStretch } from './reader-script.ts'
+import { writeStretch } from './write-stretch.ts'
+
+type OnePiece = Omit<ReaderPiece, 'copy' | 'copies'>
+
+const itself: MirrorBead = (bead) => bead
+
+/** One copy of a panel with every strand that hangs from it, as drawn or as its mirror image. */
+export function writePanelPiece(
+  context: ReadContext,
+  stitched: StitchedPanel,
+  hanging: readonly ReadyStrand[],
+  isMirrored: boolean,
+): OnePiece {
+  const { panel, chart, form, index, draft } = stitched
+  const journey = panelJourney(stitched, hanging, context)
+  const image = isMirrored ? mirrorBeads(index) : itself
+  const seen = (route: EventList, own: MirrorBead) =>
+    isMirrored ? mirrorRoute(route, own, image) : route
+  const words = panelStepWords(chart.stitch, index)
+  const tally = tallyOf(
+    context,
+    panel.id,
+    Array.from(index.slotOf, (slot) => context.formOfSlot(slot, form)),
+  )
+  const first = writeStretch(
+    {
+      part: { partId: panel.id, name: panel.name, kind: 'panel', copy: 0, copies: 1 },
+      route: seen(journey.panelEvents ?? draft.events, image),
+      words: isMirrored ? imageWords(words, image) : words,
+      drawnBead: image,
+      slotOf: index.slotOf,
+      perBeadS: context.pace.perBeadS[chart.stitch].value,
+      perRowS: context.pace.perRowS.value,
+    },
+    { own: tally, joined: undefined },
+  )
+  const strands = journey.strands.map((laid, at) =>
+    strandStretch(context, laid, {
+      copy: journey.strands.slice(0, at).filter(({ ready }) => ready === laid.ready).length,
+      route: seen(laid.events, itself),
+      joined: { tally, drawnBead: image },
+    }),
+  )
+  return { partId: panel.id, name: panel.name, isMirrored, stretches: [first, ...strands] }
+}
+
+/** The words of a panel asked by the numbers of its image. */
+function imageWords(words: StepWords, image: MirrorBead): StepWords {
+  const { letterOf, rowNumber, runs } = words
+  return {
+    ...words,
+    letterOf: (bead) => letterOf(image(bead)),
+    rowNumber: (bead) => rowNumber(image(bead)),
+    runs: runs && {
+      first: runs.last.map((_, bead) => image(runs.last[image(bead)] ?? 0)),
+      last: runs.first.map((_, bead) => image(runs.first[image(bead)] ?? 0)),
+    },
+  }
+}
+
+/** One copy of a strand that hangs from nothing. */
+export function writeLoosePiece(context: ReadContext, ready: ReadyStrand): OnePiece {
+  const { id, name } = ready.strand
+  const stretches = looseJourney(ready, context, LOOP_ROUNDS).strands.map((laid) =>
+    strandStretch(context, laid, { copy: 0, copies: 1, route: laid.events, joined: undefined }),
+  )
+  return { partId: id, name, isMirrored: false, stretches }
+}
+
+type OneStrand = Readonly<{
+  copy: number
+  copies?: number
+  route: EventList
+  joined: Readonly<{ tally: HoleTally; drawnBead: MirrorBead }> | undefined
+}>
+
+function strandStretch(
+  context: ReadContext,
+  { ready }: LaidStrand,
+  { copy, copies = ready.strand.copies, route, joined }: OneStrand,
+): ReaderStretch {
+  const { strand, slots, forms } = ready
+  return writeStretch(
+    {
+      part: { partId: strand.id, name: strand.name, kind: 'strand', copy, copies },
+      route,
+      words: strandStepWords(slots),
+      drawnBead: itself,
+      slotOf: slots,
+      perBeadS: context.pace.perBeadS.strand.value,
+      perRowS: 0,
+    },
+    { own: tallyOf(context, strand.id, forms), joined },
+  )
+}
+
+function tallyOf(context: ReadContext, partId: string, forms: readonly BeadForm[]): HoleTally {
+  const { thread, needle, options } = context
+  const { holds } = readFill({
+    passes: new Uint16Array(forms.length),
+    events: emptyRoute,
+    formOf: (bead) => forms[bead] ?? neverForm(),
+    thread,
+    needle,
+    tables: options,
+  })
+  return holeTally(partId, holds)
+}
+
+function neverForm(): never {
+  throw new Error('Broken assumption: every bead has a form')
+}

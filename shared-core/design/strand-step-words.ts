@@ -1,0 +1,12 @@
+import { slotLabel } from '../chart/chart.ts'
+import type { StepWords } from '../route/bench-steps.ts'
+
+/** What a strand's steps are told with: it has neither rows nor bridges. */
+export function strandStepWords(slots: Uint16Array): StepWords {
+  return {
+    letterOf: (bead) => slotLabel(slots[bead] ?? 0),
+    runs: undefined,
+    rowNumber: () => 1,
+    growsUp: false,
+  }
+}
