@@ -6,6 +6,8 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/e2e/**'],
     pool: 'forks',
+    // Starting a process for each file took longer than its tests; no test changes what another sees.
+    isolate: false,
     // For a loaded machine; a single test takes far less.
     testTimeout: 30_000,
     coverage: {

@@ -5,7 +5,7 @@ import { medianOf, type Row } from './row.ts'
 export const name = 'Cover of all open orders'
 
 /** Rounds before measuring, so that the compiled code is measured and not its warming up. */
-const WARM_UP = 5
+const WARM_UP = 40
 const ROUNDS = 31
 
 /** Cover of every open order of the bench workshop, computed by the core from values at hand. */

@@ -13,7 +13,8 @@ import { medianOf, type Row } from './row.ts'
 
 export const name = 'Cover of all open orders, from the store'
 
-const WARM_UP = 5
+/** Until the compiled code is measured and not its warming up. */
+const WARM_UP = 40
 const ROUNDS = 31
 
 /** Every row that cover is computed from, read the barest way there is. Packs on offer are no part of it. */
