@@ -18,6 +18,8 @@ type BeadPictureProps = Readonly<{
   tool?: PictureTool | undefined
   /** Keys before the picture's own; call `preventDefault` to keep one. */
   onKeyDown?: (event: KeyboardEvent) => void
+  /** `application` where keys draw, so that a screen reader hands them through. */
+  role?: 'img' | 'application'
   ref?: Ref<PictureHandle>
 }>
 
@@ -31,6 +33,7 @@ export function BeadPicture({
   layers = NO_LAYERS,
   tool,
   onKeyDown,
+  role = 'img',
   ref,
 }: BeadPictureProps) {
   const frame = useRef<HTMLDivElement>(null)
@@ -43,11 +46,12 @@ export function BeadPicture({
   const step = (factor: number) => handle.setView(zoom(handle.picture(), handle.view(), factor))
   return (
     <div className="bead-picture">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: it always has one of two roles */}
+      {/* biome-ignore lint/a11y/useAriaPropsSupportedByRole: both roles have a name */}
       <div
         ref={frame}
         className="bead-picture-frame"
-        role="img"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved and drawn on by keys
+        role={role}
         tabIndex={0}
         aria-label={label}
         aria-describedby={id}

@@ -6,6 +6,7 @@ import type { SizeMm } from './view.ts'
  * numbers; positions are centres in mm, y down, origin at the left and top of the work.
  *
  * A brush changes `slotOf` alone: give `{ ...scene, slotOf }` and only those beads are drawn again.
+ * A place whose slot is not in the palette is empty: nothing is drawn there.
  */
 export type BeadScene = Readonly<{
   xMm: Float32Array

@@ -36,6 +36,10 @@ export function paintFar(
   const halfWide = ((scene.beadWidthMm + (isUpright ? 0 : gap)) * scale) / 2
   const halfTall = ((scene.beadHeightMm + (isUpright ? gap : 0)) * scale) / 2
   grid.forEachIn(box, (bead) => {
+    const slot = slotOf[bead] ?? 0
+    const body = colours.body[slot]
+    // A place whose slot is not in the palette is empty.
+    if (body === undefined) return
     const isTurned = turnedOf?.[bead] === 1
     const halfX = isTurned ? halfTall : halfWide
     const halfY = isTurned ? halfWide : halfTall
@@ -45,8 +49,6 @@ export function paintFar(
     const right = Math.min(width, Math.round(x + halfX))
     const top = Math.max(0, Math.round(y - halfY))
     const bottom = Math.min(height, Math.round(y + halfY))
-    const slot = slotOf[bead] ?? 0
-    const body = colours.body[slot] ?? 0
     const edge = hasSeam ? (colours.edge[slot] ?? 0) : body
     for (let row = top; row < bottom; row += 1) {
       const start = row * width

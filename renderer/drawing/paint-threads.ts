@@ -48,7 +48,7 @@ function addBridges(
   }
   grid.forEachIn(wide, (bead) => {
     const next = nextOf[bead] ?? -1
-    if (next < 0) return
+    if (next < 0 || isEmpty(scene, bead) || isEmpty(scene, next)) return
     const [ax, ay] = [scene.xMm[bead] ?? 0, scene.yMm[bead] ?? 0]
     const [bx, by] = [scene.xMm[next] ?? 0, scene.yMm[next] ?? 0]
     for (const side of [-1, 1]) {
@@ -63,6 +63,11 @@ function addBridges(
       }
     }
   })
+}
+
+/** Whether a place has no bead: its slot is not in the palette. */
+function isEmpty({ palette, slotOf }: BeadScene, bead: number): boolean {
+  return palette[slotOf[bead] ?? 0] === undefined
 }
 
 function addLines(path: Path2D, lines: Float32Array, { scale, leftPx, topPx }: Region): void {

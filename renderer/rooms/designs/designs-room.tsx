@@ -4,7 +4,8 @@ import { Gallery } from './gallery/gallery.tsx'
 import { NewDesign } from './new/new-design.tsx'
 import { DesignPage } from './page/design-page.tsx'
 import { viewOf } from './page/views.ts'
-import { BRING_IN, NEW } from './places.ts'
+import { BRING_IN, DRAW, NEW } from './places.ts'
+import { DrawingTable } from './table/drawing-table.tsx'
 import './designs.css'
 
 /** Designs: the gallery, the ways in for new charts, or one design. */
@@ -13,5 +14,6 @@ export function DesignsRoom() {
   if (id === undefined) return <Gallery />
   if (id === NEW) return <NewDesign />
   if (id === BRING_IN || id === 'import') return <ChartImport />
+  if (sub === DRAW) return <DrawingTable key={id} id={id} />
   return <DesignPage key={id} id={id} view={viewOf(sub)} />
 }

@@ -13,8 +13,13 @@ export type CellSpan = Readonly<{ row: number; from: number; to: number }>
 
 /** Draws a rectangle of beads of one slot, or with slot -1 takes beads away. */
 export function drawRectangle(chart: Chart, rectangle: Rectangle, slot: number): ChartEdit {
+  return writeRuns(chart, rectangleRuns(chart, rectangle, slot))
+}
+
+/** The runs of cells that a rectangle of one slot is made of; with slot -1 they take beads away. */
+export function rectangleRuns(chart: Chart, rectangle: Rectangle, slot: number): Iterable<CellRun> {
   const spans = rectangleSpans(chart, rectangle)
-  return writeRuns(chart, rectangle.isFilled ? fullRuns(spans, slot) : frameRuns(spans, slot))
+  return rectangle.isFilled ? fullRuns(spans, slot) : frameRuns(spans, slot)
 }
 
 /**

@@ -1,11 +1,13 @@
 import { useCallback, useMemo, useState } from 'react'
 import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
 import { useFormat } from '../../../app/use-format.ts'
-import { Button } from '../../../ui/button.tsx'
+import { Button, ButtonLink } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { assemble } from '../assembly/assemble.ts'
+import { DRAW } from '../places.ts'
 import { slotCalibrations } from '../reading/slot-calibrations.ts'
 import { useReading } from '../reading/use-reading.ts'
 import { ColourwaySheet } from './colourway-sheet.tsx'
@@ -90,6 +92,9 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
           </Button>
           <Button onClick={() => setSheet('working')}>Working</Button>
           <Button onClick={() => setSheet('details')}>Details</Button>
+          <ButtonLink icon="brush" href={hrefTo({ room: 'designs', id: design.id, sub: DRAW })}>
+            Draw
+          </ButtonLink>
           <Button kind="primary" icon="bead" onClick={() => setSheet('beads')}>
             Choose beads
           </Button>

@@ -1,3 +1,4 @@
+import type { CellRef } from '../../../../shared-core/chart/chart.ts'
 import type { ChartEdit } from '../../../../shared-core/chart/edits/chart-edit.ts'
 import { sharedChart } from '../../../../shared-core/chart/shared-rows.ts'
 import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
@@ -15,6 +16,8 @@ import { type StrokePort, StrokeWriter } from './stroke-writer.ts'
 /** What lies on the table now, as a screen shows it. */
 export type DraftView = Readonly<{
   body: DesignBody
+  /** How far the cells of each panel's chart have come since it was put on the table: a chart grows to the left too. */
+  moved: ReadonlyMap<string, CellRef>
   /** The design's latest version. */
   version: number
   position: number
@@ -40,6 +43,7 @@ export class DraftSession {
   readonly #writer: StrokeWriter
   readonly #listeners = new Set<() => void>()
   #body: DesignBody
+  #moved: ReadonlyMap<string, CellRef> = new Map()
   #position: number
   #count: number
   /** Strokes at hand, the first of them number `#first`. */
@@ -127,6 +131,7 @@ export class DraftSession {
     const after = applyEdits(this.#body, stroke.redo)
     if (!after.ok) throw new Error(`${stroke.label}: ${after.error.message}`)
     this.#body = after.value
+    this.#moved = movedBy(this.#moved, stroke.redo)
     if (this.#savedAt !== undefined && this.#savedAt > this.#position) this.#savedAt = undefined
     this.#strokes.splice(this.#position + 1 - this.#first)
     this.#strokes.push(stroke)
@@ -147,6 +152,7 @@ export class DraftSession {
       this.#refusal = after.error
     } else {
       this.#body = after.value
+      this.#moved = movedBy(this.#moved, edits)
       this.#position = position
       this.#writer.moveTo(position)
     }
@@ -186,6 +192,7 @@ export class DraftSession {
     const canRedo = this.#position < this.#count
     return {
       body: this.#body,
+      moved: this.#moved,
       version: this.#version,
       position: this.#position,
       undoLabel: canUndo ? (this.#strokeAt(this.#position)?.label ?? 'Older strokes') : undefined,
@@ -197,4 +204,18 @@ export class DraftSession {
       refusal: this.#refusal,
     }
   }
+}
+
+function movedBy(
+  moved: ReadonlyMap<string, CellRef>,
+  edits: readonly BodyEdit[],
+): ReadonlyMap<string, CellRef> {
+  const after = new Map(moved)
+  for (const edit of edits) {
+    if (edit.kind !== 'chart') continue
+    const { row, at } = edit.patch.shift
+    const before = after.get(edit.partId) ?? { row: 0, at: 0 }
+    after.set(edit.partId, { row: before.row + row, at: before.at + at })
+  }
+  return after
 }

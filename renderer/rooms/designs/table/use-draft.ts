@@ -24,6 +24,7 @@ export type Draft = DraftView &
     save: (note: string) => Promise<Answer<CallOutput<'designs.save'>>>
     /** Tries again to keep what could not be kept. */
     tryAgain: () => void
+    session: DraftSession
   }>
 
 const port: StrokePort = {
@@ -77,6 +78,7 @@ export function useDraft(
             ...view,
             ...acts,
             name: onTable.opened.name,
+            session: onTable.session,
             canUndo: view.undoLabel !== undefined,
             canRedo: view.redoLabel !== undefined,
           },

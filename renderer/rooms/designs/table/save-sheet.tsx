@@ -1,0 +1,66 @@
+import { useState } from 'react'
+import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { Button } from '../../../ui/button.tsx'
+import { RefusalNotice } from '../../../ui/notice.tsx'
+import { SideSheet } from '../../../ui/side-sheet.tsx'
+import { TextInput } from '../../../ui/text-input.tsx'
+import { showToast } from '../../../ui/toast-store.ts'
+import type { Draft } from './use-draft.ts'
+
+/** Makes a version of what lies on the table, with a word on what is new. */
+export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: () => void }>) {
+  const [note, setNote] = useState('')
+  const [isBusy, setBusy] = useState(false)
+  const [refusal, setRefusal] = useState<Refusal>()
+  async function save() {
+    setBusy(true)
+    const answer = await draft.save(note.trim())
+    setBusy(false)
+    if (answer.ok) {
+      showToast({ text: `Saved version ${answer.value.version} of ${draft.name}` })
+      onClose()
+    } else setRefusal(answer.error)
+  }
+  return (
+    <SideSheet
+      open
+      title="Save a version"
+      onClose={onClose}
+      actions={
+        <>
+          <Button
+            kind="primary"
+            icon="check"
+            busy={isBusy}
+            disabled={draft.isSaved}
+            onClick={() => void save()}
+          >
+            {`Save as version ${draft.version + 1}`}
+          </Button>
+          <Button onClick={onClose}>Draw on</Button>
+        </>
+      }
+    >
+      {draft.isSaved ? (
+        <p>{`What lies on the table is version ${draft.version} as it stands.`}</p>
+      ) : (
+        <p className="designs-quiet">
+          Orders and makes point at versions, so each stays as it was. You can undo past this one
+          afterwards.
+        </p>
+      )}
+      <TextInput
+        label="What is new in it"
+        optional
+        value={note}
+        maxLength={500}
+        autoFocus
+        onChange={setNote}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter' && !draft.isSaved && !isBusy) void save()
+        }}
+      />
+      {refusal !== undefined && <RefusalNotice refusal={refusal} />}
+    </SideSheet>
+  )
+}

@@ -1,0 +1,108 @@
+import { undoTarget } from '../../../app/undo-target.ts'
+import { IconButton } from '../../../ui/button.tsx'
+import { Select } from '../../../ui/select.tsx'
+import { ActMenu, type MenuAct } from './act-menu.tsx'
+import { startMenu } from './start-acts.ts'
+import { type TableAct, tableActs } from './table-acts.ts'
+import type { TableModel, TableView } from './table-model.ts'
+import { mirrorWays } from './tools.ts'
+import type { Draft } from './use-draft.ts'
+
+/** Over the picture: which panel, undo and redo, the mirror, and what is done to rows, columns and the chart. */
+export function TableBar({
+  model,
+  view,
+  draft,
+}: Readonly<{ model: TableModel; view: TableView; draft: Draft }>) {
+  const panels = draft.body.parts.filter(({ kind }) => kind === 'panel')
+  const { undoLabel, redoLabel } = draft
+  return (
+    <section className="table-bar" aria-label="Drawing">
+      <IconButton
+        icon="undo"
+        label={undoLabel === undefined ? 'Nothing to undo' : `Undo: ${undoLabel}`}
+        disabled={undoLabel === undefined}
+        onClick={() => undoTarget().undo()}
+      />
+      <IconButton
+        icon="redo"
+        label={redoLabel === undefined ? 'Nothing to redo' : `Redo: ${redoLabel}`}
+        disabled={redoLabel === undefined}
+        onClick={() => undoTarget().redo()}
+      />
+      {panels.length > 1 && (
+        <Select
+          label="Panel"
+          labelHidden
+          value={view.panel?.id ?? null}
+          options={panels.map(({ id, name }) => ({ value: id, label: name }))}
+          onChange={(id) => model.choosePart(id)}
+        />
+      )}
+      <Select
+        label="Mirror while drawing"
+        labelHidden
+        value={view.mirror}
+        options={mirrorWays}
+        onChange={(way) =>
+          model.chooseMirror(way, mirrorWays.find(({ value }) => value === way)?.label ?? '')
+        }
+      />
+      <ActMenu label="Selection" groups={selectionMenu(model, view)} />
+      <ActMenu
+        label="Rows"
+        groups={[actsOf(model, 'rows'), actsOf(model, 'ends'), startMenu(model, view, draft)]}
+      />
+      <ActMenu label="Columns" groups={[actsOf(model, 'columns')]} />
+      <ActMenu label="Chart" groups={[actsOf(model, 'chart')]} />
+    </section>
+  )
+}
+
+function actsOf(model: TableModel, group: TableAct['group']): readonly MenuAct[] {
+  return tableActs
+    .filter((act) => act.group === group)
+    .map((act) => ({ name: act.name, label: act.label, key: act.key, run: () => model.act(act) }))
+}
+
+function selectionMenu(
+  model: TableModel,
+  { selection, hasClip }: TableView,
+): readonly (readonly MenuAct[])[] {
+  const disabled = selection === undefined
+  return [
+    [
+      { name: 'all', label: 'Select everything', key: 'Ctrl A', run: () => model.selectAll() },
+      { name: 'cut', label: 'Cut', key: 'Ctrl X', run: () => model.cut() },
+      { name: 'copy', label: 'Copy', key: 'Ctrl C', run: () => void model.copy() },
+      {
+        name: 'paste',
+        label: 'Paste at the crosshair',
+        key: 'Ctrl V',
+        disabled: !hasClip,
+        run: () => model.paste(),
+      },
+      { name: 'remove', label: 'Take its beads away', key: 'Delete', run: () => model.remove() },
+    ],
+    [
+      {
+        name: 'mirror-left-right',
+        label: 'Mirror it left to right',
+        disabled,
+        run: () => model.mirrorSelected('left-right'),
+      },
+      {
+        name: 'mirror-top-bottom',
+        label: 'Mirror it top to bottom',
+        disabled,
+        run: () => model.mirrorSelected('top-bottom'),
+      },
+      {
+        name: 'half-turn',
+        label: 'Turn it half round',
+        disabled,
+        run: () => model.mirrorSelected('both'),
+      },
+    ],
+  ]
+}

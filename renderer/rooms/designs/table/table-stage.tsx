@@ -1,0 +1,128 @@
+import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import type { CellRef } from '../../../../shared-core/chart/chart.ts'
+import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
+import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
+import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { BeadPicture } from '../../../drawing/bead-picture.tsx'
+import type { PictureHandle } from '../../../drawing/use-picture.ts'
+import type { SlotBead } from '../page/slot-beads.ts'
+import { plus, sameCell } from './cells.ts'
+import { keepInSight } from './keep-in-sight.ts'
+import type { LatticeLook } from './lattice.ts'
+import { mirrorLines } from './mirror-lines.ts'
+import { answerPictureKey } from './table-keys.ts'
+import { crosshairLayer, mirrorLayer, placesLayer, selectionLayer } from './table-layers.ts'
+import type { TableModel, TableView } from './table-model.ts'
+import { tellCell } from './tell-cell.ts'
+import { useLattice } from './use-lattice.ts'
+import { usePointerTool } from './use-pointer-tool.ts'
+
+type TableStageProps = Readonly<{
+  model: TableModel
+  view: TableView
+  name: string
+  body: DesignBody
+  beads: readonly SlotBead[]
+}>
+
+/** The beads on the table under brush and crosshair, and in words below them where that is. */
+export function TableStage({ model, view, name, body, beads }: TableStageProps) {
+  const picture = useRef<PictureHandle>(null)
+  const [hovered, setHovered] = useState<CellRef>()
+  const [isByKey, setByKey] = useState(true)
+  const look = useLook(body, view.panel?.formId, beads)
+  const { lattice, scene } = useLattice(view, look, picture)
+  const onHover = useCallback(
+    (cell: CellRef) => setHovered((before) => (sameCell(before, cell) ? before : cell)),
+    [],
+  )
+  const tool = usePointerTool({ model, tool: view.tool, lattice, picture, onHover })
+  const { cell, selection, mirror, chart, moved } = view
+  const places = useMemo(placesLayer, [])
+  const layers = useMemo(() => {
+    const lines = mirrorLines(mirror, lattice, chart, moved)
+    return [
+      places,
+      ...(lines === undefined ? [] : [mirrorLayer(lines)]),
+      ...(selection === undefined ? [] : [selectionLayer(lattice, selection)]),
+      ...(isByKey ? [crosshairLayer(lattice, cell)] : []),
+    ]
+  }, [places, lattice, cell, selection, mirror, chart, moved, isByKey])
+  useEffect(() => {
+    if (isByKey && picture.current !== null) keepInSight(picture.current, lattice, cell)
+  }, [isByKey, lattice, cell])
+
+  function onKeyDown(event: KeyboardEvent): void {
+    if (!answerPictureKey(model, event)) return
+    event.preventDefault()
+    setByKey(true)
+  }
+  const seen = isByKey || view.isDrawing ? cell : (hovered ?? cell)
+  const spoken = `${view.told === '' ? '' : `${view.told}. `}${tellCell(chart, plus(cell, moved), beads)}`
+  return (
+    <div className="table-stage">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notes which hand is at work */}
+      <div
+        className="table-picture"
+        onPointerDown={() => setByKey(false)}
+        onPointerLeave={() => setHovered(undefined)}
+        onKeyUp={(event) => {
+          if (event.key === 'Shift') model.release()
+        }}
+        onBlur={() => model.release()}
+      >
+        <BeadPicture
+          ref={picture}
+          role="application"
+          scene={scene}
+          label={`${name}, ${view.panel?.name ?? 'no panel'}, drawing table`}
+          description={`${stitchName(chart.stitch)}. Arrow keys move the crosshair, Space uses the tool, Shift with arrows draws, question mark lists all keys.`}
+          layers={layers}
+          tool={tool}
+          onKeyDown={onKeyDown}
+        />
+      </div>
+      <div className="table-foot">
+        <p className="table-place tabular" aria-hidden="true">
+          {tellCell(chart, plus(seen, moved), beads)}
+        </p>
+        <p className="table-told" aria-hidden="true">
+          {view.told}
+        </p>
+        <p className="unseen" aria-live="polite">
+          {spoken}
+        </p>
+      </div>
+    </div>
+  )
+}
+
+function useLook(
+  body: DesignBody,
+  formId: string | undefined,
+  beads: readonly SlotBead[],
+): LatticeLook {
+  const { threadId } = body
+  return useMemo(() => {
+    const form = findForm(referenceTables, formId ?? '') ?? referenceTables.forms[0]
+    if (form === undefined) throw new Error('expected a bead form in the tables')
+    const thread = findThread(referenceTables, threadId)?.diameterMm.value ?? 0
+    const forms = beads.map(({ slot }) => findForm(referenceTables, slot.formId) ?? form)
+    return {
+      form,
+      threadMm: threadGapMm(thread),
+      palette: beads.map(({ hex, finish }, at) => ({
+        hex,
+        finish,
+        family: forms[at]?.family ?? form.family,
+      })),
+      boxOfSlot: forms.some((one) => one !== form)
+        ? forms.map((one) => ({
+            widthMm: one.diameterMm.value,
+            heightMm: one.lengthMm.value,
+          }))
+        : undefined,
+    }
+  }, [formId, threadId, beads])
+}

@@ -1,0 +1,38 @@
+import { useEffect, useMemo, useSyncExternalStore } from 'react'
+import { useUndoTarget } from '../../../app/undo-target.ts'
+import { TableModel, type TableView } from './table-model.ts'
+import type { Draft } from './use-draft.ts'
+
+/** The table's own state over a draft; undo and redo of the whole app speak to it while it is shown. */
+export function useTableModel({
+  session,
+  undo,
+  redo,
+}: Pick<Draft, 'session' | 'undo' | 'redo'>): Readonly<{ model: TableModel; view: TableView }> {
+  const model = useMemo(
+    () =>
+      new TableModel({
+        view: session.view,
+        stroke: (label, partId, edit) => session.stroke(label, partId, edit),
+        change: (label, next) => session.change(label, next),
+      }),
+    [session],
+  )
+  useEffect(() => session.subscribe(model.refresh), [session, model])
+  const view = useSyncExternalStore(model.subscribe, model.view)
+  const target = useMemo(() => {
+    const leaving = (step: () => void, word: string, label: () => string | undefined) => () => {
+      const what = label()
+      // A stroke under way rests on the drawing as it was.
+      model.cancel()
+      step()
+      model.tell(what === undefined ? `Nothing to ${word.toLowerCase()}` : `${word}: ${what}`)
+    }
+    return {
+      undo: leaving(undo, 'Undo', () => session.view().undoLabel),
+      redo: leaving(redo, 'Redo', () => session.view().redoLabel),
+    }
+  }, [model, undo, redo, session])
+  useUndoTarget(target)
+  return { model, view }
+}
