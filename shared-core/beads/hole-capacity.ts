@@ -57,9 +57,11 @@ function passesThatFit(hole: number, thread: number, needle: number, strands: nu
  * How full a hole is after this many passes.
  *
  * `free`: at least two more passes go through; `tight`: it holds its last pass or the one before;
- * `full`: more passes are asked for than go through, and pass `capacity.value + 1` is where it sticks.
+ * `full`: more passes are asked for than go through, and pass `holds + 1` is where it sticks.
+ *
+ * @param holds - Passes the hole takes: the value of `holeCapacity`.
  */
-export function fillOf(passes: number, capacity: Spread): Fill {
-  if (passes > capacity.value) return 'full'
-  return passes >= capacity.value - 1 ? 'tight' : 'free'
+export function fillOf(passes: number, holds: number): Fill {
+  if (passes > holds) return 'full'
+  return passes >= holds - 1 ? 'tight' : 'free'
 }

@@ -30,7 +30,7 @@ export function writePanelPiece(
   const image = isMirrored ? mirrorBeads(index) : itself
   const seen = (route: EventList, own: MirrorBead) =>
     isMirrored ? mirrorRoute(route, own, image) : route
-  const words = panelStepWords(chart.stitch, index)
+  const words = panelStepWords(chart.stitch, index, context.strands)
   const tally = tallyOf(
     context,
     panel.id,
@@ -98,7 +98,7 @@ function strandStretch(
     {
       part: { partId: strand.id, name: strand.name, kind: 'strand', copy, copies },
       route,
-      words: strandStepWords(slots),
+      words: strandStepWords(slots, context.strands),
       drawnBead: itself,
       slotOf: slots,
       perBeadS: context.pace.perBeadS.strand.value,

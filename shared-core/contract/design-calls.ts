@@ -101,6 +101,7 @@ export const designBody = z.strictObject({
     )
     .max(200),
   threadId: z.string().max(60),
+  threadStrands: z.union([z.literal(1), z.literal(2)]).exactOptional(),
   needleSize: z.string().max(20),
   setUpS: z.number().int().min(0).max(360_000).exactOptional(),
   finishingS: z.number().int().min(0).max(360_000).exactOptional(),

@@ -1,6 +1,10 @@
 import { z } from 'zod'
+import { countedWeighing, ownTables } from './bead-tables-schema.ts'
 import { query } from './call.ts'
 import { designBody } from './design-calls.ts'
+import { engineBeadCalls, pace } from './engine-bead-calls.ts'
+import { engineChartCalls } from './engine-chart-calls.ts'
+import { engineColourCalls } from './engine-colour-calls.ts'
 import * as s from './schemas.ts'
 
 const range = z.strictObject({
@@ -20,10 +24,20 @@ const warning = z.strictObject({
 
 /** Calls that need no database: a design in, all that the core reads from it out. */
 export const engineCalls = {
+  ...engineBeadCalls,
+  ...engineChartCalls,
+  ...engineColourCalls,
   'engine.read': query({
     summary:
       'Reads a design: counts, mass, thread, size, passes, hole fill, steps, word chart, time, warnings.',
-    input: z.strictObject({ body: designBody }),
+    input: z.strictObject({
+      body: designBody,
+      tables: ownTables.exactOptional(),
+      /** Weighings of counted beads by slot letter; the table's figures serve for the rest. */
+      weighings: z.record(z.string().max(4), z.array(countedWeighing).max(10_000)).exactOptional(),
+      /** The reference pace where it is left out. */
+      pace: pace.exactOptional(),
+    }),
     output: z.strictObject({
       beads: z.number().int(),
       counts: z.array(
@@ -63,6 +77,10 @@ export const engineCalls = {
           thread,
           passes: z.array(z.number().int()),
           fill: z.array(z.number().int()),
+          /** Passes each bead's hole holds. */
+          holds: z.array(z.number().int()),
+          /** Events whose pass finds a hole full, in order of work. */
+          sticks: z.array(z.strictObject({ event: z.number().int(), bead: z.number().int() })),
           warnings: z.array(warning),
           labourS: range,
         }),

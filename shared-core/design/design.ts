@@ -85,6 +85,8 @@ export type DesignBody = Readonly<{
   parts: readonly Part[]
   extras: readonly Extra[]
   threadId: string
+  /** Strands of thread in every pass: 1 unless told, 2 for a thread worked doubled. */
+  threadStrands?: 1 | 2
   needleSize: string
   /** Seconds of work on one unit beside stitching, where the maker knows better than the reference pace. */
   setUpS?: number

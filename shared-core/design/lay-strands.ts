@@ -1,4 +1,6 @@
 import type { BeadForm } from '../beads/bead-form.ts'
+import type { Checkpoint } from '../route/checkpoint.ts'
+import { countPasses } from '../route/count-passes.ts'
 import type { TailPlan } from '../route/cut-lengths.ts'
 import { FINISH, JOIN } from '../route/event-codes.ts'
 import type { EventList } from '../route/event-list.ts'
@@ -36,7 +38,7 @@ export type LaidStrand = Readonly<{
   from: HoleEnd
 }>
 
-/** The thread on its way through a panel's strands: where it is, and the passes its ends have made. */
+/** The thread on its way through a panel's strands: where it is, and the passes made through the panel's beads. */
 export type Going = {
   readonly site: PanelSite
   readonly passes: Uint16Array
@@ -45,9 +47,11 @@ export type Going = {
 
 /** Ready to lay strands from where the panel's thread ends. */
 export function startStrands(
-  { panel, index, geometry, draft }: StitchedPanel,
+  { panel, index, geometry, holds, draft }: StitchedPanel,
   hasStrands: boolean,
+  checkpoint: Checkpoint,
 ): Going {
+  const passes = hasStrands ? countPasses(draft.events, index.count) : new Uint16Array(0)
   const picked = new Uint8Array(index.count)
   for (let at = 0; at < draft.events.poolCount; at += 1) picked[draft.events.pool[at] ?? 0] = 1
   const site: PanelSite = {
@@ -55,10 +59,13 @@ export function startStrands(
     index,
     geometry,
     hops: draft.hops,
-    weaver: createWeaver(hasStrands ? index.count : 0),
+    weaver: createWeaver(hasStrands ? index.count : 0, {
+      checkpoint,
+      isFull: (bead) => (passes[bead] ?? 0) >= (holds[bead] ?? 0),
+    }),
     isWorked: (bead) => picked[bead] === 1,
   }
-  return { site, passes: new Uint16Array(index.count), at: workingEnd(draft.events) }
+  return { site, passes, at: workingEnd(draft.events) }
 }
 
 /** Lays every copy of a strand: fringe from bead to bead along the row, loops from the same bead. */
@@ -78,7 +85,8 @@ export function layCopies(
     const bead = strand.shape === 'fringe' ? Math.min(rowEnd, first + copy) : first
     const from = going.at
     const hanging = hangStrand(going.site, from, bead, strand.shape)
-    const writer = createEventWriter(4 * forms.length + 16, forms.length)
+    context.checkpoint()
+    const writer = createEventWriter(4 * forms.length + 16, forms.length, context.checkpoint)
     layStrand(writer, {
       beads: forms.length,
       shape: strand.shape,
@@ -87,7 +95,9 @@ export function layCopies(
       hanging,
     })
     if (hanging !== undefined) going.at = hanging.back
-    return { ready, events: finishEvents(writer), geometry, from }
+    const events = finishEvents(writer)
+    addJoins(going.passes, events)
+    return { ready, events, geometry, from }
   })
 }
 
@@ -146,12 +156,12 @@ function appendAll(writer: EventWriter, events: EventList): void {
 function weaveJoins(
   writer: EventWriter,
   { site, passes }: Going,
-  { panel }: StitchedPanel,
+  { panel, holds }: StitchedPanel,
   from: HoleEnd,
   way: typeof weaveEndIn,
 ): void {
   const { hops, isWorked } = site
-  for (const end of way({ from, hops, passes, isWorked, beads: FINISH_BEADS })) {
+  for (const end of way({ from, hops, passes, holds, isWorked, beads: FINISH_BEADS })) {
     join(writer, panel.id, end, FINISH)
     passes[end.bead] = (passes[end.bead] ?? 0) + 1
   }
@@ -160,12 +170,14 @@ function weaveJoins(
 /** Passes the strands add to the panel's beads. */
 export function countJoins(strands: readonly LaidStrand[], beads: number): Uint16Array {
   const passes = new Uint16Array(beads)
-  for (const { events } of strands) {
-    for (let index = 0; index < events.count; index += 1) {
-      if (events.kind[index] !== JOIN) continue
-      const bead = events.a[index] ?? 0
-      passes[bead] = (passes[bead] ?? 0) + 1
-    }
-  }
+  for (const { events } of strands) addJoins(passes, events)
   return passes
+}
+
+function addJoins(passes: Uint16Array, events: EventList): void {
+  for (let index = 0; index < events.count; index += 1) {
+    if (events.kind[index] !== JOIN) continue
+    const bead = events.a[index] ?? 0
+    passes[bead] = (passes[bead] ?? 0) + 1
+  }
 }

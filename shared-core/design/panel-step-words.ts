@@ -5,7 +5,7 @@ import { beadRuns } from '../route/bead-rows.ts'
 import type { StepWords } from '../route/bench-steps.ts'
 
 /** What a panel's steps are told with. Rows are counted as at the bench: peyote counts half rows, as its word chart does. */
-export function panelStepWords(stitch: StitchKind, index: BeadIndex): StepWords {
+export function panelStepWords(stitch: StitchKind, index: BeadIndex, strands: 1 | 2): StepWords {
   return {
     letterOf: (bead) => slotLabel(index.slotOf[bead] ?? 0),
     runs: beadRuns(index),
@@ -15,5 +15,6 @@ export function panelStepWords(stitch: StitchKind, index: BeadIndex): StepWords 
       return 2 * row + (isOddColumn(index.atOf[bead] ?? 0) ? 2 : 1)
     },
     growsUp: true,
+    isDoubled: strands === 2,
   }
 }

@@ -5,6 +5,7 @@ import { threadMass } from '../beads/thread-mass.ts'
 import { slotLabel } from '../chart/chart.ts'
 import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
+import { Stopped } from '../route/checkpoint.ts'
 import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
 import type { DesignBody } from './design.ts'
 import { referenceThreadUse, threadAsUsed } from './learn-thread-use.ts'
@@ -28,8 +29,16 @@ export function readDesign(body: DesignBody, options: ReadOptions): Result<Desig
   const resolved = resolveDesign(body, options)
   if (!resolved.ok) return resolved
   const { context, panels, strands } = resolved.value
-  const parts = readParts(context, panels, strands)
-  if (parts === undefined) return err(cancelled)
+  try {
+    return ok(readResolved(context, readParts(context, panels, strands)))
+  } catch (cause) {
+    if (cause instanceof Stopped) return err(cancelled)
+    throw cause
+  }
+}
+
+/** Adds up the parts of one unit. */
+function readResolved(context: ReadContext, parts: readonly ReadPart[]): DesignReading {
   const counts = slotCounts(context, parts)
   const thread = {
     inPieceMm: addSpreads(parts.map((part) => scaleSpread(part.allInPieceMm, part.copies))),
@@ -37,22 +46,22 @@ export function readDesign(body: DesignBody, options: ReadOptions): Result<Desig
   }
   const reckoned = { ...thread, spoolMm: spoolSpread(thread.cutMm, thread.inPieceMm) }
   const work = parts.map((part) => part.work)
-  return ok({
+  return {
     beads: parts.reduce((sum, part) => sum + part.reading.beads * part.copies, 0),
     counts,
-    thread: threadAsUsed(reckoned, options.threadUse ?? referenceThreadUse),
+    thread: threadAsUsed(reckoned, context.options.threadUse ?? referenceThreadUse),
     ...assembledSize(parts),
     unitMassMg: addSpreads([
       ...counts.map(({ massMg }) => massMg),
       threadMass(context.thread, thread.inPieceMm),
     ]),
-    labour: readLabour(work, body, context.pace),
+    labour: readLabour(work, context.body, context.pace),
     work,
     parts: parts.map(({ reading }) => reading),
     warnings: parts.flatMap(({ reading }) =>
       reading.warnings.map((warning) => ({ ...warning, partId: reading.partId })),
     ),
-  })
+  }
 }
 
 const cancelled: Refusal = {

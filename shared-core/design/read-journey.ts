@@ -1,3 +1,4 @@
+import type { Checkpoint } from '../route/checkpoint.ts'
 import { planChanges, type TailPlan, tailPlan } from '../route/cut-lengths.ts'
 import { WARP } from '../route/event-codes.ts'
 import type { EventList } from '../route/event-list.ts'
@@ -43,40 +44,54 @@ export function panelJourney(
 ): Journey {
   const { index, geometry, panel, chart } = stitched
   const tails = tailPlan(panel.route)
-  const slack = threadSlack(chart.stitch, context.thread.construction).value
-  const strandSlack = threadSlack('strand', context.thread.construction).value
-  const going = startStrands(stitched, hanging.length > 0)
+  const { strands: doubling } = context
+  const { construction } = context.thread
+  const slack = threadSlack(chart.stitch, construction, doubling).value
+  const strandSlack = threadSlack('strand', construction, doubling).value
+  const going = startStrands(stitched, hanging.length > 0, context.checkpoint)
   const copies = hanging.flatMap((ready) => layCopies(going, stitched, ready, context))
   const strandMm = copies.map(({ events, geometry: beads }) => totalMm(events, beads) * strandSlack)
-  const { panelEvents, usedMm } = cutPanel(stitched, tails, slack, strandMm)
+  const { panelEvents, usedMm } = cutPanel(stitched, {
+    tails,
+    slack,
+    strandMm,
+    checkpoint: context.checkpoint,
+  })
   const strands = endStrands({ going, stitched, tails }, copies, strandMm, usedMm)
-  const panelStretch = stretch(panelEvents, geometry, slack)
+  const panelStretch = stretch(panelEvents, geometry, slack, context.checkpoint)
   const strandStretches = strands.map((laid) => stretch(laid.events, laid.geometry, strandSlack))
-  const lengths = addUpLengths([panelStretch, ...strandStretches], tails)
+  context.checkpoint()
+  const lengths = addUpLengths([panelStretch, ...strandStretches], tails, doubling)
   return {
     panelEvents,
     panelMeasure: panelStretch.measure,
     strands,
     measures: strandStretches.map(({ measure }) => measure),
     inPieceMm: [
-      laidMm(panelStretch) + warpMm(panelEvents),
-      ...strandStretches.map((laid) => laidMm(laid)),
+      doubling * laidMm(panelStretch) + warpMm(panelEvents),
+      ...strandStretches.map((laid) => doubling * laidMm(laid)),
     ],
     lengths,
     joinPasses: countJoins(strands, index.count),
   }
 }
 
+type Cutting = Readonly<{
+  tails: TailPlan
+  slack: number
+  strandMm: readonly number[]
+  checkpoint: Checkpoint
+}>
+
 /** The panel's route with its lengths begun and ended, and what of the last length is used when the strands begin. */
 function cutPanel(
-  { draft, index, geometry }: StitchedPanel,
-  tails: TailPlan,
-  slack: number,
-  strandMm: readonly number[],
+  { draft, index, geometry, holds }: StitchedPanel,
+  { tails, slack, strandMm, checkpoint }: Cutting,
 ) {
   const upToMm = new Float64Array(draft.events.count)
-  measureThread(draft.events, geometry, upToMm)
+  measureThread(draft.events, geometry, upToMm, checkpoint)
   for (let at = 0; at < upToMm.length; at += 1) upToMm[at] = (upToMm[at] ?? 0) * slack
+  checkpoint()
   const afterMm = strandMm.reduce((sum, mm) => sum + mm, 0)
   const changes = planChanges(draft.events, upToMm, tails, afterMm)
   const endsHere = strandMm.length === 0
@@ -85,6 +100,8 @@ function cutPanel(
     events,
     beads: index.count,
     hops: draft.hops,
+    holds,
+    checkpoint,
     changes,
     endsHere,
   })
@@ -114,7 +131,8 @@ export function looseJourney(ready: ReadyStrand, context: ReadContext, rounds: n
   cut(writer, 0)
   takeTail(writer, 0, 0)
   cut(writer, 0)
-  const slack = threadSlack('strand', context.thread.construction).value
+  const { strands: doubling } = context
+  const slack = threadSlack('strand', context.thread.construction, doubling).value
   const events = finishEvents(writer)
   const laid = stretch(events, geometry, slack)
   return {
@@ -122,8 +140,8 @@ export function looseJourney(ready: ReadyStrand, context: ReadContext, rounds: n
     panelMeasure: undefined,
     strands: [{ ready, events, geometry, from: { bead: 0, edge: 0 } }],
     measures: [laid.measure],
-    inPieceMm: [laid.upToMm.at(-1) ?? 0],
-    lengths: addUpLengths([laid], tailPlan({})),
+    inPieceMm: [doubling * laidMm(laid)],
+    lengths: addUpLengths([laid], tailPlan({}), doubling),
     joinPasses: new Uint16Array(0),
   }
 }
@@ -137,9 +155,14 @@ function warpMm({ kind, b, count }: EventList): number {
 
 type Measured = Stretch & Readonly<{ measure: ThreadMeasure }>
 
-function stretch(events: EventList, geometry: PartGeometry, slack: number): Measured {
+function stretch(
+  events: EventList,
+  geometry: PartGeometry,
+  slack: number,
+  checkpoint?: Checkpoint,
+): Measured {
   const upToMm = new Float64Array(events.count)
-  const measure = measureThread(events, geometry, upToMm)
+  const measure = measureThread(events, geometry, upToMm, checkpoint)
   for (let index = 0; index < upToMm.length; index += 1) {
     upToMm[index] = (upToMm[index] ?? 0) * slack
   }

@@ -2,6 +2,7 @@ import type { BeadForm } from '../beads/bead-form.ts'
 import type { Calibration } from '../beads/calibration.ts'
 import type { Needle, Thread } from '../beads/thread.ts'
 import type { BeadTables } from '../beads/user-forms.ts'
+import type { Checkpoint } from '../route/checkpoint.ts'
 import type { DesignBody } from './design.ts'
 import type { Pace } from './labour-pace.ts'
 import type { Learned } from './learned.ts'
@@ -15,7 +16,7 @@ export type ReadOptions = BeadTables &
   Partial<Learned> &
   Readonly<{
     calibrations?: Readonly<Record<string, Calibration>>
-    /** Asked between parts: true gives up and refuses with `cancelled`. */
+    /** Asked many times a second, within parts as well: true gives up and refuses with `cancelled`. */
     isCancelled?: () => boolean
   }>
 
@@ -24,8 +25,12 @@ export type ReadContext = Readonly<{
   body: DesignBody
   options: ReadOptions
   thread: Thread
+  /** Strands of thread in every pass. */
+  strands: 1 | 2
   needle: Needle
   pace: Pace
+  /** Called between and within long pieces of work; throws when the reading is no longer wanted. */
+  checkpoint: Checkpoint
   /** The form a slot takes, by slot index; the fallback where the palette has none. */
   formOfSlot: (slot: number, fallback: BeadForm) => BeadForm
 }>

@@ -44,7 +44,7 @@ export function readPanelPart(
     labourS: stitchingS(work, context.pace),
   }
   return {
-    reading: writtenOut(known, stitched, events),
+    reading: writtenOut(known, stitched, events, context.strands),
     copies: panel.copies,
     work: { ...work, copies: panel.copies },
     cutCopies: panel.copies,
@@ -55,8 +55,12 @@ export function readPanelPart(
   }
 }
 
-function panelThread({ thread }: ReadContext, { chart, form }: StitchedPanel, journey: Journey) {
-  const slack = threadSlack(chart.stitch, thread.construction)
+function panelThread(
+  { thread, strands }: ReadContext,
+  { chart, form }: StitchedPanel,
+  journey: Journey,
+) {
+  const slack = threadSlack(chart.stitch, thread.construction, strands)
   const measure = journey.panelMeasure ?? { throughMm: 0, runMm: 0, bendMm: 0 }
   const inPieceMm = threadSpread(journey.inPieceMm[0] ?? 0, measure, { form, thread, slack })
   const cutMm = journey.lengths.filter(({ stretch }) => stretch === 0).map((length) => length.cutMm)
@@ -69,6 +73,7 @@ function panelFill(
   journey: Journey,
   events: EventList,
 ) {
+  context.checkpoint()
   const passes = countPasses(events, index.count)
   journey.joinPasses.forEach((more, bead) => {
     passes[bead] = (passes[bead] ?? 0) + more
@@ -78,10 +83,13 @@ function panelFill(
     events,
     formOf: (bead: number) => context.formOfSlot(index.slotOf[bead] ?? 0, form),
     thread: context.thread,
+    strands: context.strands,
     needle: context.needle,
     tables: context.options,
   }
+  context.checkpoint()
   const filled = readFill(task)
+  context.checkpoint()
   const warnings = [
     ...draft.warnings,
     ...paletteWarnings(context, index.slotOf, form),
@@ -94,10 +102,11 @@ function writtenOut(
   known: Omit<PartReading, 'events' | 'steps' | 'words'>,
   stitched: StitchedPanel,
   events: EventList,
+  strands: 1 | 2,
 ): PartReading {
   const { chart, index, draft } = stitched
   return lazyPart(known, {
-    steps: () => benchSteps(events, panelStepWords(chart.stitch, index)),
+    steps: () => benchSteps(events, panelStepWords(chart.stitch, index, strands)),
     words: () =>
       writeWordChart(chart, {
         worked: { index, picks: events.pool.subarray(0, events.poolCount) },

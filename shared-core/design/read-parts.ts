@@ -10,23 +10,22 @@ import { stitchPanel } from './stitch-panel.ts'
 /**
  * Reads every part: panels with the strands that hang from them, then strands that hang from nothing.
  *
- * @returns `undefined` when it was cancelled between two parts.
+ * @throws Stopped when the reading is cancelled.
  */
 export function readParts(
   context: ReadContext,
   panels: readonly ResolvedPanel[],
   strands: readonly ResolvedStrand[],
-): readonly ReadPart[] | undefined {
-  const isCancelled = context.options.isCancelled ?? (() => false)
+): readonly ReadPart[] {
   const read = new Map<string, ReadPart>()
   const byPanel = anchoredStrands(panels, strands)
   for (const resolved of panels) {
-    if (isCancelled()) return undefined
+    context.checkpoint()
     readPanel(context, resolved, byPanel.get(resolved.panel.id) ?? [], read)
   }
   const fallback = panels[0]?.form ?? context.options.forms[0]
   for (const strand of strands) {
-    if (isCancelled()) return undefined
+    context.checkpoint()
     const { id, anchor } = strand.strand
     if (read.has(id) || fallback === undefined) continue
     const ready = readyStrand(context, strand, fallback)
@@ -37,11 +36,12 @@ export function readParts(
 
 function readPanel(
   context: ReadContext,
-  { panel, chart, form }: ResolvedPanel,
+  resolved: ResolvedPanel,
   strands: readonly ResolvedStrand[],
   read: Map<string, ReadPart>,
 ): void {
-  const stitched = stitchPanel(panel, chart, form, context.thread.diameterMm.value)
+  const { panel, form } = resolved
+  const stitched = stitchPanel(context, resolved)
   const { anchored, lost } = splitAnchors(stitched, strands)
   const ready = anchored.map((strand) => readyStrand(context, strand, form))
   const journey = panelJourney(stitched, ready, context)

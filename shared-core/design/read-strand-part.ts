@@ -100,10 +100,10 @@ function readStrandPart(
   { strand, slots, forms }: ReadyStrand,
   { events, measure, inPieceMm: mm, cutMm, warnings }: StrandThread,
 ): PartReading {
-  const { thread } = context
+  const { thread, strands } = context
   const [form] = forms
   const route = events ?? emptyRoute
-  const slack = threadSlack('strand', thread.construction)
+  const slack = threadSlack('strand', thread.construction, strands)
   const inPieceMm =
     form === undefined ? exactly(0) : threadSpread(mm, measure, { form, thread, slack })
   const { warnings: fillWarned, ...filled } = strandFill(context, slots, forms, route)
@@ -119,7 +119,7 @@ function readStrandPart(
     labourS: stitchingS({ kind: 'strand', beads: slots.length, rows: 0 }, context.pace),
   }
   return lazyPart(known, {
-    steps: () => benchSteps(route, strandStepWords(slots)),
+    steps: () => benchSteps(route, strandStepWords(slots, strands)),
     words: () => [`${strand.name}: ${strand.beads}`],
   })
 }
@@ -136,6 +136,7 @@ function strandFill(
     events,
     formOf: (bead: number) => forms[bead] ?? context.options.forms[0] ?? neverForm(),
     thread: context.thread,
+    strands: context.strands,
     needle: context.needle,
     tables: context.options,
   }

@@ -1,9 +1,10 @@
 import type { BeadForm } from '../beads/bead-form.ts'
 import type { Chart } from '../chart/chart.ts'
-import { fromChartJson } from '../chart/chart-json.ts'
-import { MAX_CELLS, MAX_COLUMNS, MAX_ROWS } from '../chart/chart-limits.ts'
+import { MAX_CELLS } from '../chart/chart-limits.ts'
+import { readChartJson } from '../chart/read-chart-json.ts'
 import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
+import { checkpointOf } from '../route/checkpoint.ts'
 import { readStrandBeads } from '../stitches/strand/strand-beads.ts'
 import type { DesignBody, Panel, Strand } from './design.ts'
 import { referencePace } from './labour-pace.ts'
@@ -47,7 +48,7 @@ export function resolveDesign(
     }
     const form = forms.get(part.formId)
     if (form === undefined) return unknown('form', `parts.${at}.formId`, part.formId)
-    const chart = readChart(part, `parts.${at}.chart`)
+    const chart = readChartJson(part.chart, `parts.${at}.chart`)
     if (!chart.ok) return chart
     panels.push({ panel: part, chart: chart.value, form })
   }
@@ -56,7 +57,17 @@ export function resolveDesign(
   const formOfSlot = (slot: number, fallback: BeadForm) =>
     forms.get(body.palette[slot]?.formId ?? '') ?? fallback
   const pace = options.pace ?? referencePace
-  return ok({ context: { body, options, thread, needle, pace, formOfSlot }, panels, strands })
+  const context = {
+    body,
+    options,
+    thread,
+    strands: body.threadStrands ?? 1,
+    needle,
+    pace,
+    checkpoint: checkpointOf(options.isCancelled),
+    formOfSlot,
+  }
+  return ok({ context, panels, strands })
 }
 
 function unknown(what: 'thread' | 'needle' | 'form', field: string, id: string) {
@@ -91,47 +102,6 @@ function strandUnreadable(field: string, text: string) {
     code: 'strand-unreadable',
     message: `Expected a strand's beads as runs such as 12A 1B, got "${text.slice(0, 40)}".`,
     next: 'Give each run as a number and a slot letter, up to 100,000 beads in all.',
-    field,
-  })
-}
-
-function readChart({ chart }: Panel, field: string): Result<Chart, Refusal> {
-  if (chart.rows.length > MAX_ROWS) return tooLarge(field, `${chart.rows.length} rows`)
-  let cells = 0
-  for (const { start, cells: text } of chart.rows) {
-    const width = runsWidth(text)
-    if (width === undefined || !Number.isInteger(start) || start < 0) {
-      return err<Refusal>({
-        code: 'chart-unreadable',
-        message: `A row of the chart reads "${text.slice(0, 40)}" from position ${start}.`,
-        next: 'Give each row as runs such as 3A 2- 1B and a start of 0 or more half beads.',
-        field,
-      })
-    }
-    if (start / 2 + width > MAX_COLUMNS + 1) return tooLarge(field, `${width} columns`)
-    cells += width
-  }
-  if (cells > MAX_CELLS) return tooLarge(field, `${cells} cells`)
-  return ok(fromChartJson(chart))
-}
-
-/** Cells in a row's runs, or `undefined` when they are not such runs. */
-function runsWidth(text: string): number | undefined {
-  if (text === '') return 0
-  let width = 0
-  for (const run of text.split(' ')) {
-    const match = /^([1-9]\d{0,6})(?:[A-Z]{1,3}|-)$/.exec(run)
-    if (match === null) return undefined
-    width += Number(match[1])
-  }
-  return width
-}
-
-function tooLarge(field: string, found: string) {
-  return err<Refusal>({
-    code: 'chart-too-large',
-    message: `The chart has ${found}.`,
-    next: `A chart holds up to ${MAX_ROWS} rows, ${MAX_COLUMNS} columns and ${MAX_CELLS} cells: split it into panels.`,
     field,
   })
 }

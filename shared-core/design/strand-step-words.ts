@@ -2,11 +2,12 @@ import { slotLabel } from '../chart/chart.ts'
 import type { StepWords } from '../route/bench-steps.ts'
 
 /** What a strand's steps are told with: it has neither rows nor bridges. */
-export function strandStepWords(slots: Uint16Array): StepWords {
+export function strandStepWords(slots: Uint16Array, strands: 1 | 2): StepWords {
   return {
     letterOf: (bead) => slotLabel(slots[bead] ?? 0),
     runs: undefined,
     rowNumber: () => 1,
     growsUp: false,
+    isDoubled: strands === 2,
   }
 }

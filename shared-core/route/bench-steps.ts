@@ -35,6 +35,8 @@ export type StepWords = Readonly<{
   rowNumber: (bead: number) => number
   /** Work that grows down the chart is told as makers hold it, growing up. */
   growsUp: boolean
+  /** Whether the thread is worked doubled: told where a length is begun. */
+  isDoubled: boolean
 }>
 
 type Teller = {
@@ -135,7 +137,7 @@ function phraseOf(teller: Teller, index: number, end: number): string {
     case WARP:
       return `hang a warp of ${a} mm`
     case ADD_THREAD:
-      return `thread the needle with ${a} mm`
+      return `thread the needle with ${a} mm${words.isDoubled ? ', doubled' : ''}`
     default:
       return 'cut the end'
   }

@@ -1,3 +1,4 @@
+import { type Checkpoint, neverStops } from './checkpoint.ts'
 import {
   ADD_THREAD,
   CUT,
@@ -30,10 +31,24 @@ export type EventWriter = {
   texts: string[]
   bead: number
   edge: number
+  /** Passes of each bead so far, while the writer knows how many beads there are. */
+  readonly passes: Uint16Array
+  readonly checkpoint: Checkpoint
 }
 
-/** An empty route with room for `events` events and `beads` beads before its arrays must grow. */
-export function createEventWriter(events: number, beads: number): EventWriter {
+/** Events written between two looks at whether the work is still wanted: a power of two. */
+const EVENTS_A_LOOK = 16_384
+
+/**
+ * An empty route with room for `events` events and `beads` beads before its arrays must grow.
+ *
+ * @param checkpoint - Called now and then; throws when the route is no longer wanted.
+ */
+export function createEventWriter(
+  events: number,
+  beads: number,
+  checkpoint: Checkpoint = neverStops,
+): EventWriter {
   const room = Math.max(16, events)
   const poolRoom = Math.max(4, beads)
   return {
@@ -48,17 +63,21 @@ export function createEventWriter(events: number, beads: number): EventWriter {
     texts: [],
     bead: -1,
     edge: 0,
+    passes: new Uint16Array(beads),
+    checkpoint,
   }
 }
 
 /** The finished route; the writer must not be used after. */
 export function finishEvents(writer: EventWriter): EventList {
-  return writer
+  const { count, kind, a, b, code, poolCount, pool, poolDirection, texts } = writer
+  return { count, kind, a, b, code, poolCount, pool, poolDirection, texts }
 }
 
 function write(writer: EventWriter, kind: number, a: number, b: number, code: number): void {
   if (writer.count === writer.kind.length) growEvents(writer)
   const at = writer.count
+  if (at % EVENTS_A_LOOK === 0) writer.checkpoint()
   writer.kind[at] = kind
   writer.a[at] = a
   writer.b[at] = b
@@ -91,6 +110,11 @@ function pushPool(writer: EventWriter, bead: number, direction: number): void {
   writer.pool[writer.poolCount] = bead
   writer.poolDirection[writer.poolCount] = direction
   writer.poolCount += 1
+  countPass(writer, bead)
+}
+
+function countPass({ passes }: EventWriter, bead: number): void {
+  passes[bead] = (passes[bead] ?? 0) + 1
 }
 
 /** Picks up one bead, strung in `direction`. */
@@ -112,6 +136,7 @@ export function pickUpAlso(writer: EventWriter, bead: number, direction: number)
 /** Passes through a bead that is already in the work. */
 export function pass(writer: EventWriter, bead: number, direction: number, purpose: number): void {
   write(writer, PASS, bead, 0, direction | (purpose << 2))
+  countPass(writer, bead)
   writer.bead = bead
   writer.edge = direction
 }

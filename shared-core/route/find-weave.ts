@@ -1,4 +1,5 @@
 import FlatQueue from 'flatqueue'
+import { type Checkpoint, neverStops } from './checkpoint.ts'
 
 /**
  * Where a thread can go from a hole end without being seen: calls `visit` for each hole end it may
@@ -19,16 +20,35 @@ export type Weaver = {
   readonly cameFrom: Int32Array
   readonly stamp: Uint32Array
   readonly queue: FlatQueue
+  readonly isFull: (bead: number) => boolean
+  readonly checkpoint: Checkpoint
   round: number
 }
 
+/** What a search looks out for: holes no further pass goes through, and whether it is still wanted. */
+export type WeaveCare = Readonly<{ isFull?: (bead: number) => boolean; checkpoint?: Checkpoint }>
+
+/**
+ * Cost of a pass through a hole that is full, mm: more than running in sight, because such a pass is
+ * forced or breaks the bead. Chosen by us; taken only where there is no other way within reach.
+ */
+export const FULL_MM = 200
+
+/** Hole ends looked at between two looks at whether the search is still wanted: a power of two. */
+const ENDS_A_LOOK = 4_096
+
 /** Memory for searches in a part of `beads` beads: 32 bytes a bead. */
-export function createWeaver(beads: number): Weaver {
+export function createWeaver(
+  beads: number,
+  { isFull = () => false, checkpoint = neverStops }: WeaveCare = {},
+): Weaver {
   return {
     costMm: new Float64Array(beads * 2),
     cameFrom: new Int32Array(beads * 2),
     stamp: new Uint32Array(beads * 2),
     queue: new FlatQueue(),
+    isFull,
+    checkpoint,
     round: 0,
   }
 }
@@ -38,6 +58,7 @@ export function createWeaver(beads: number): Weaver {
  * the thread cannot get there. Empty when it is there already.
  *
  * Dijkstra over hole ends; every step goes through a bead, so the thread never turns back in a hole.
+ * Beads whose holes are full are gone round where there is a way.
  *
  * @param isTarget - Whether leaving `bead` at `edge` is a place to stop.
  */
@@ -48,7 +69,7 @@ export function findWeave(
   isTarget: (bead: number, edge: number) => boolean,
 ): readonly HoleEnd[] | undefined {
   if (isTarget(from.bead, from.edge)) return []
-  const { queue, costMm, stamp, cameFrom } = weaver
+  const { queue, costMm, stamp, cameFrom, isFull } = weaver
   weaver.round += 1
   queue.clear()
   const start = key(from.bead, from.edge)
@@ -57,7 +78,10 @@ export function findWeave(
   cameFrom[start] = -1
   // Edges come in opposite pairs, so the pair (up and down, or left and right) is fixed by the bead.
   queue.push(from.bead * 4 + from.edge, 0)
+  let looked = 0
   for (let state = queue.pop(); state !== undefined; state = queue.pop()) {
+    looked += 1
+    if (looked % ENDS_A_LOOK === 0) weaver.checkpoint()
     const bead = state >> 2
     const edge = state & 3
     const here = key(bead, edge)
@@ -65,7 +89,7 @@ export function findWeave(
     const soFar = costMm[here] ?? 0
     hops(bead, edge, (toBead, exitEdge, hopMm) => {
       const there = key(toBead, exitEdge)
-      const cost = soFar + hopMm
+      const cost = soFar + hopMm + (isFull(toBead) ? FULL_MM : 0)
       if (stamp[there] === weaver.round && (costMm[there] ?? 0) <= cost) return
       stamp[there] = weaver.round
       costMm[there] = cost

@@ -1,3 +1,4 @@
+import type { Checkpoint } from './checkpoint.ts'
 import { FINISH, PASS, PICK_UP, TAIL } from './event-codes.ts'
 import type { EventList } from './event-list.ts'
 import {
@@ -19,6 +20,9 @@ export type UnfinishedRoute = Readonly<{
   events: EventList
   beads: number
   hops: Hops
+  /** Passes each bead's hole holds; endless without. */
+  holds?: Uint16Array
+  checkpoint?: Checkpoint
   /** Events before which a new length begins. */
   changes: readonly number[]
   /** False when the thread goes on into strands that hang from the part: its end is woven in there. */
@@ -39,8 +43,9 @@ type Finishing = {
  * The amounts of `add-thread` and `cut` are 0 here; `measureLengths` fills them in.
  */
 export function finishRoute(route: UnfinishedRoute): EventList {
-  const { events, beads, changes } = route
-  const writer = createEventWriter(events.count + 40 * (changes.length + 1), events.poolCount)
+  const { events, beads, changes, checkpoint } = route
+  const room = events.count + 40 * (changes.length + 1)
+  const writer = createEventWriter(room, beads, checkpoint)
   const finishing = { writer, route, passes: new Uint16Array(beads), worked: new Uint8Array(beads) }
   if (events.poolCount === 0) return finishEvents(writer)
   addThread(writer, 0)
@@ -88,7 +93,8 @@ function weaveEnd(finishing: Finishing): void {
 
 function endTask({ route, passes, worked }: Finishing, from: HoleEnd) {
   const isWorked = (bead: number) => worked[bead] === 1
-  return { from, hops: route.hops, passes, isWorked, beads: FINISH_BEADS }
+  const { hops, holds } = route
+  return { from, hops, passes, holds, isWorked, beads: FINISH_BEADS }
 }
 
 function passFinishing({ writer, passes }: Finishing, { bead, edge }: HoleEnd): void {

@@ -24,6 +24,7 @@ type Ledger = {
   readonly lengths: Length[]
   readonly warps: ThreadLength[]
   readonly tails: TailPlan
+  readonly strands: number
   readonly total: number
   current: number
   endMm: number
@@ -36,14 +37,20 @@ type Ledger = {
  * `add-thread` and `cut` events.
  *
  * A length is its work plus an allowance at both ends: the tail asked for, or what weaving the end in
- * takes and the stub no needle can use, if that is more. Warps are lengths of their own.
+ * takes and the stub no needle can use, if that is more. A thread worked doubled is cut twice as
+ * long; warps are single lengths of their own.
+ *
+ * @param journey - Laid in mm along the needle's way, whatever the strands.
+ * @param strands - Strands of thread in each pass.
  */
 export function addUpLengths(
   journey: readonly Stretch[],
   tails: TailPlan,
+  strands: 1 | 2 = 1,
 ): readonly ThreadLength[] {
   const total = journey.reduce((sum, { events }) => sum + countLengths(events), 0)
   const ledger: Ledger = {
+    strands,
     lengths: [],
     warps: [],
     tails,
@@ -56,7 +63,7 @@ export function addUpLengths(
   journey.forEach((stretch, at) => {
     addStretch(ledger, stretch, at)
   })
-  return [...ledger.lengths.map((length) => settle(journey, length)), ...ledger.warps]
+  return [...ledger.lengths.map((length) => settle(journey, length, strands)), ...ledger.warps]
 }
 
 function countLengths({ kind, count }: EventList): number {
@@ -122,12 +129,12 @@ function goOn(ledger: Ledger, laidMm: number): void {
 function endLength(ledger: Ledger, events: EventList, index: number): void {
   const length = ledger.lengths[ledger.current]
   if (length === undefined) return
-  const { tails, isOnTail, endMm } = ledger
+  const { tails, strands, isOnTail, endMm } = ledger
   const isLast = ledger.lengths.length === ledger.total
   const asked = isOnTail ? tails.startMm : isLast ? tails.endMm : tails.jointMm
   const allowedMm = Math.max(asked, endMm + STUB_MM)
   length.endsMm += allowedMm
-  events.a[index] = Math.round(allowedMm - endMm)
+  events.a[index] = Math.round(strands * (allowedMm - endMm))
   ledger.endMm = 0
 }
 
@@ -137,9 +144,10 @@ function isFinishing({ kind, code }: EventList, index: number): boolean {
   return isPass && (code[index] ?? 0) >> 2 === FINISH
 }
 
-function settle(journey: readonly Stretch[], length: Length): ThreadLength {
-  const cutMm = Math.ceil((length.workMm + length.endsMm) / CUT_STEP_MM - 1e-6) * CUT_STEP_MM
+function settle(journey: readonly Stretch[], length: Length, strands: number): ThreadLength {
+  const neededMm = strands * (length.workMm + length.endsMm)
+  const cutMm = Math.ceil(neededMm / CUT_STEP_MM - 1e-6) * CUT_STEP_MM
   const events = journey[length.stretch]?.events
   if (events !== undefined) events.a[length.event] = cutMm
-  return { stretch: length.stretch, inPieceMm: length.workMm + length.finishMm, cutMm }
+  return { stretch: length.stretch, inPieceMm: strands * (length.workMm + length.finishMm), cutMm }
 }

@@ -1,3 +1,4 @@
+import { type Checkpoint, neverStops } from './checkpoint.ts'
 import {
   ADD_THREAD,
   AROUND_BEAD,
@@ -16,6 +17,9 @@ import { holeEndX, holeEndY, type PartGeometry } from './part-geometry.ts'
 /** Wire of a usual ring or ear wire, mm: the thread bends half way round it. */
 const FINDING_WIRE_MM = 0.8
 
+/** Events measured between two looks at whether the measure is still wanted. */
+const EVENTS_A_LOOK = 65_536
+
 /** Where a route's thread lies, mm before slack: in holes, on straight runs between hole ends, in bends. */
 export type ThreadMeasure = { throughMm: number; runMm: number; bendMm: number }
 
@@ -26,14 +30,17 @@ export type ThreadMeasure = { throughMm: number; runMm: number; bendMm: number }
  * own diameter round each bridge, half a turn of the bead round a turn bead, one turn for a knot.
  *
  * @param upTo - When given, entry `i` receives the mm laid by the end of event `i`.
+ * @param checkpoint - Called now and then; throws when the measure is no longer wanted.
  */
 export function measureThread(
   events: EventList,
   geometry: PartGeometry,
   upTo?: Float64Array,
+  checkpoint: Checkpoint = neverStops,
 ): ThreadMeasure {
   const walk: Walk = { throughMm: 0, runMm: 0, bendMm: 0, at: false, x: 0, y: 0 }
   for (let index = 0; index < events.count; index += 1) {
+    if (index % EVENTS_A_LOOK === 0) checkpoint()
     step(walk, events, geometry, index)
     if (upTo !== undefined) upTo[index] = walk.throughMm + walk.runMm + walk.bendMm
   }

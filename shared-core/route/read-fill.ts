@@ -22,34 +22,50 @@ export type FillTask = Readonly<{
   /** Form of each bead. */
   formOf: (bead: number) => BeadForm
   thread: Thread
+  /** Strands of thread in each pass. */
+  strands: 1 | 2
   needle: Needle
   tables: BeadTables
 }>
 
 /** Fills holes in order of passes: capacity by the needle on the last pass and the threads already there. */
-export function readFill({ passes, formOf, thread, needle }: FillTask): HoleFill {
+export function readFill(task: FillTask): HoleFill {
+  const { passes } = task
   const fill = new Uint8Array(passes.length)
-  const holds = new Uint16Array(passes.length)
-  const known = new Map<BeadForm, ReturnType<typeof holeCapacity>>()
+  const holds = holesOf(passes.length, task)
   for (let bead = 0; bead < passes.length; bead += 1) {
-    const form = formOf(bead)
-    let capacity = known.get(form)
-    if (capacity === undefined) {
-      capacity = holeCapacity(holeUse(form, thread, needle))
-      known.set(form, capacity)
-    }
-    holds[bead] = capacity.value
-    fill[bead] = CODES[fillOf(passes[bead] ?? 0, capacity)]
+    fill[bead] = CODES[fillOf(passes[bead] ?? 0, holds[bead] ?? 0)]
   }
   return { fill, holds }
 }
 
-function holeUse(form: BeadForm, thread: Thread, needle: Needle): HoleUse {
+/** Passes each of some beads' holes holds: the next one sticks. */
+export function holesOf(
+  beads: number,
+  { formOf, thread, strands, needle }: Pick<FillTask, 'formOf' | 'thread' | 'strands' | 'needle'>,
+): Uint16Array {
+  const holds = new Uint16Array(beads)
+  const known = new Map<BeadForm, number>()
+  for (let bead = 0; bead < beads; bead += 1) {
+    const form = formOf(bead)
+    let capacity = known.get(form)
+    if (capacity === undefined) {
+      capacity = holeCapacity(holeUse(form, { thread, strands }, needle)).value
+      known.set(form, capacity)
+    }
+    holds[bead] = capacity
+  }
+  return holds
+}
+
+type Laid = Readonly<{ thread: Thread; strands: 1 | 2 }>
+
+function holeUse(form: BeadForm, { thread, strands }: Laid, needle: Needle): HoleUse {
   return {
     holeMm: form.holeMm,
     threadMm: thread.diameterMm,
     needleMm: needle.wireMm,
-    doubled: false,
+    doubled: strands === 2,
   }
 }
 
@@ -109,9 +125,12 @@ function passesByPurpose({ kind, a, code, count }: EventList, bead: number) {
   return counts
 }
 
-/** The smallest change after which `passes` go through: a finer needle, else a thinner thread, else both. */
+/**
+ * The smallest change after which `passes` go through: a finer needle, else a thinner thread, else
+ * both, else a doubled thread worked single.
+ */
 export function fillAdvice(
-  { thread, needle, tables }: Pick<FillTask, 'thread' | 'needle' | 'tables'>,
+  { thread, strands, needle, tables }: Pick<FillTask, 'thread' | 'strands' | 'needle' | 'tables'>,
   form: BeadForm,
   passes: number,
 ): string {
@@ -121,8 +140,8 @@ export function fillAdvice(
   const thinner = tables.threads
     .filter((other) => other.diameterMm.value < thread.diameterMm.value)
     .sort((a, b) => sameKindFirst(a, b, thread) || b.diameterMm.value - a.diameterMm.value)
-  const fits = (strand: Thread, by: Needle) =>
-    holeCapacity(holeUse(form, strand, by)).value >= passes
+  const fits = (other: Thread, by: Needle, laid = strands) =>
+    holeCapacity(holeUse(form, { thread: other, strands: laid }, by)).value >= passes
   const needleEnough = finer.find((other) => fits(thread, other))
   if (needleEnough !== undefined) return `Take a needle size ${needleEnough.size} for these passes.`
   const threadEnough = thinner.find((other) => fits(other, needle))
@@ -131,6 +150,9 @@ export function fillAdvice(
   const both = finest === undefined ? undefined : thinner.find((other) => fits(other, finest))
   if (both !== undefined && finest !== undefined) {
     return `Take ${both.name} and a needle size ${finest.size}.`
+  }
+  if (strands === 2 && fits(thread, needle, 1)) {
+    return `Work with a single thread: ${passes} passes then fit.`
   }
   return 'No thread in the tables is thin enough: choose beads with wider holes or make fewer passes there.'
 }

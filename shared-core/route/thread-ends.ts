@@ -1,4 +1,4 @@
-import type { HoleEnd, Hops } from './find-weave.ts'
+import { FULL_MM, type HoleEnd, type Hops } from './find-weave.ts'
 
 /** Beads a thread end is woven through. @source Trade practice: at least 5; with half hitches on the way. */
 export const FINISH_BEADS = 6
@@ -18,6 +18,8 @@ export type EndTask = Readonly<{
   hops: Hops
   /** Passes each bead has so far. */
   passes: Uint16Array
+  /** Passes each bead's hole holds; endless without. */
+  holds?: Uint16Array | undefined
   /** Whether a bead is in the work by now. */
   isWorked: (bead: number) => boolean
   beads: number
@@ -25,9 +27,16 @@ export type EndTask = Readonly<{
 
 /**
  * The way an end is woven in: from bead to bead, each time into the nearest with the fewest passes,
- * never turning back into the bead it has just left. Shorter where there is nowhere to go.
+ * never turning back into the bead it has just left, nor into a full hole where there is another. Shorter where there is nowhere to go.
  */
-export function weaveEndIn({ from, hops, passes, isWorked, beads }: EndTask): readonly HoleEnd[] {
+export function weaveEndIn({
+  from,
+  hops,
+  passes,
+  holds,
+  isWorked,
+  beads,
+}: EndTask): readonly HoleEnd[] {
   const way: HoleEnd[] = []
   const seen = new Set<number>([from.bead])
   let here = from
@@ -36,7 +45,10 @@ export function weaveEndIn({ from, hops, passes, isWorked, beads }: EndTask): re
     let bestMm = Number.POSITIVE_INFINITY
     hops(here.bead, here.edge, (bead, edge, costMm) => {
       if (bead === here.bead || !isWorked(bead)) return
-      const cost = costMm + CROWDED_MM * (passes[bead] ?? 0) + (seen.has(bead) ? AGAIN_MM : 0)
+      const made = passes[bead] ?? 0
+      const isFull = holds !== undefined && made >= (holds[bead] ?? 0)
+      const cost =
+        costMm + CROWDED_MM * made + (seen.has(bead) ? AGAIN_MM : 0) + (isFull ? FULL_MM : 0)
       if (cost < bestMm) {
         best = { bead, edge }
         bestMm = cost

@@ -56,10 +56,22 @@ const THREAD_SLACK: Readonly<Record<ThreadConstruction, number>> = {
   flat: 0.99,
 }
 
+/** Of two strands drawn together one always lies a little longer. Chosen by us: 1 %. */
+const DOUBLED_SLACK = 1.01
+
 const HANDS = 0.08
 
-/** The slack of a stitch in a thread, with the range hands differ by. */
-export function threadSlack(kind: SlackKind, construction: ThreadConstruction): Spread {
-  const slack = STITCH_SLACK[kind] * THREAD_SLACK[construction]
+/**
+ * The slack of a stitch in a thread, with the range hands differ by.
+ *
+ * @param strands - Strands of thread in each pass; the slack is that of one strand.
+ */
+export function threadSlack(
+  kind: SlackKind,
+  construction: ThreadConstruction,
+  strands: 1 | 2 = 1,
+): Spread {
+  const doubled = strands === 2 ? DOUBLED_SLACK : 1
+  const slack = STITCH_SLACK[kind] * THREAD_SLACK[construction] * doubled
   return estimated(slack * (1 - HANDS), slack, slack * (1 + HANDS))
 }

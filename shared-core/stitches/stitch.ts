@@ -1,6 +1,7 @@
 import type { BeadIndex } from '../chart/bead-index.ts'
 import type { Chart, StitchKind } from '../chart/chart.ts'
 import type { RouteSettings } from '../design/design.ts'
+import type { Checkpoint } from '../route/checkpoint.ts'
 import type { EventList } from '../route/event-list.ts'
 import type { Hops } from '../route/find-weave.ts'
 import type { PartGeometry } from '../route/part-geometry.ts'
@@ -12,6 +13,10 @@ export type StitchTask = Readonly<{
   index: BeadIndex
   geometry: PartGeometry
   settings: RouteSettings
+  /** Passes each bead's hole holds, by bead number; endless where it is left out. */
+  holds?: Uint16Array
+  /** Called now and then while the route is laid; throws when it is no longer wanted. */
+  checkpoint?: Checkpoint
 }>
 
 /**

@@ -5,6 +5,8 @@ import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 
 import { calls } from '../../shared-core/contract/calls.ts'
+import { engineInputs } from '../electron/service/engine-inputs.ts'
+import { smallBody } from '../electron/service/small-workshop.ts'
 
 const scratch = mkdtempSync(join(tmpdir(), 'tallystrand-call-'))
 const script = join(import.meta.dirname, '../../scripts/call.ts')
@@ -77,6 +79,18 @@ describe('npm run call', () => {
     expect(value.error.code).not.toBe('internal')
     expect(readFileSync(letter, 'utf8')).toBe('Dear maker,')
   })
+
+  it('answers every engine call without a file, each as the contract says', () => {
+    const inputs = { 'engine.read': { body: smallBody }, ...engineInputs }
+    const names = Object.keys(calls).filter((name) => name.startsWith('engine.'))
+    expect(Object.keys(inputs).toSorted()).toEqual(names.toSorted())
+    for (const [name, input] of Object.entries(inputs)) {
+      const { status, value } = call([name], JSON.stringify(input))
+      expect({ name, status }).toEqual({ name, status: 0 })
+      const parsed = calls[name as keyof typeof inputs].output.safeParse(value)
+      expect({ name, error: parsed.error?.issues }).toEqual({ name, error: undefined })
+    }
+  }, 120_000)
 
   it.each([[[]], [['workshop.read']], [['--db', 'x', 'a', 'b']], [['--nonsense']]])(
     'explains itself and ends with 2 for %j',

@@ -1,14 +1,23 @@
-import { referenceTables } from '../../../shared-core/beads/bead-tables.ts'
-import type { CallOutput } from '../../../shared-core/contract/calls.ts'
+import { bestCalibration, type Calibration } from '../../../shared-core/beads/calibration.ts'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
+import type { CallOutput, ParsedInput } from '../../../shared-core/contract/calls.ts'
 import { readDesign } from '../../../shared-core/design/read-design.ts'
 import type { PartReading } from '../../../shared-core/design/reading.ts'
+import { findSticks } from '../../../shared-core/route/read-fill.ts'
 import { Refused } from '../refused.ts'
+import { checkedWeighings, checkPace } from './engine-beads.ts'
+import { formIn, tablesWith } from './engine-tables.ts'
 import type { PureHandler } from './handler.ts'
 
 type Output = CallOutput<'engine.read'>
+type Input = ParsedInput<'engine.read'>
 
-export const readEngine: PureHandler<'engine.read'> = ({ body }) => {
-  const read = readDesign(body, referenceTables)
+export const readEngine: PureHandler<'engine.read'> = (input) => {
+  const { body, pace } = input
+  const tables = tablesWith(input.tables)
+  if (pace !== undefined) checkPace(pace, 'pace')
+  const calibrations = calibrationsOf(input, tables)
+  const read = readDesign(body, { ...tables, calibrations, ...(pace && { pace }) })
   if (!read.ok) {
     const { field } = read.error
     throw new Refused({
@@ -32,6 +41,18 @@ export const readEngine: PureHandler<'engine.read'> = ({ body }) => {
   } as unknown as Output
 }
 
+/** The weighings sent for some slots, pooled by the form the palette gives each. */
+function calibrationsOf({ body, weighings = {} }: Input, tables: BeadTables) {
+  const calibrations: Record<string, Calibration> = {}
+  for (const { label, formId } of body.palette) {
+    const sent = weighings[label]
+    if (sent === undefined) continue
+    const form = formIn(tables, formId, 'body.palette')
+    calibrations[label] = bestCalibration(form, checkedWeighings(sent, form, `weighings.${label}`))
+  }
+  return calibrations
+}
+
 /** A part as plain JSON: typed arrays become lists, what is written out on demand is written out. */
 function toPart(part: PartReading) {
   return {
@@ -45,6 +66,8 @@ function toPart(part: PartReading) {
     thread: part.thread,
     passes: Array.from(part.passes),
     fill: Array.from(part.fill),
+    holds: Array.from(part.holds),
+    sticks: findSticks(part.route, part.holds),
     warnings: part.warnings,
     labourS: part.labourS,
   }

@@ -24,7 +24,10 @@ export type StepName = {
 export type QueryName = Exclude<CallName, ActName | StepName>
 
 /** Queries that need no store at all. */
-export type PureName = 'engine.read' | 'chartFile.preview' | 'documents.stop'
+export type PureName =
+  | Extract<CallName, `engine.${string}`>
+  | 'chartFile.preview'
+  | 'documents.stop'
 /** Computes an answer from the input alone; throws `Refused`. */
 export type PureHandler<N extends PureName> = (input: ParsedInput<N>) => CallOutput<N>
 

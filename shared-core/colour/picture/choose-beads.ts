@@ -7,6 +7,12 @@ const NEAREST = 12
 /** Steps a side of the grid of groups: about a thousand groups for a picture full of colours. */
 const STEPS = 16
 
+/** Groups costed between two reports of progress. */
+const GROUPS_A_STEP = 64
+/** Shares of the work done when all costs are known, and when the first choice is made: about half each. */
+const COSTED = 0.4
+const TAKEN = 0.6
+
 /**
  * Chooses at most `most` of the beads at hand so that a picture's colours lose least.
  *
@@ -17,20 +23,25 @@ const STEPS = 16
  * @param even - The picture's colours, three numbers each, from `writeEven`; at least one.
  * @param labs - L, a, b of each bead; at least one. @param evens - Their places in the even space.
  * @param most - Beads to choose, 1 or more.
- * @returns indexes of the chosen beads, in rising order.
+ * @returns a generator that yields the share done, 0 to 1, and returns the indexes of the chosen
+ *   beads in rising order; stop asking and the choosing is cancelled.
  */
-export function chooseBeads(
+export function* chooseBeads(
   even: Float64Array,
   labs: Float64Array,
   evens: Float64Array,
   most: number,
-): readonly number[] {
+): Generator<number, readonly number[]> {
   const { means, weights } = binMeans(gatherBins(even, STEPS))
   const worthy = nearBeads(means, evens)
   if (worthy.length <= most) return worthy
-  const costs = costTable(means, weights, labs, worthy)
-  const chosen = takeGreedily(costs, weights.length, worthy.length, most)
-  exchange(costs, weights.length, worthy.length, chosen)
+  const costs = new Float64Array(worthy.length * weights.length)
+  for (let group = 0; group < weights.length; group++) {
+    if (group % GROUPS_A_STEP === 0) yield (COSTED * group) / weights.length
+    writeCosts(costs, group, { means, weights, labs, worthy })
+  }
+  const chosen = yield* takeGreedily(costs, weights.length, worthy.length, most)
+  yield* exchange(costs, weights.length, worthy.length, chosen)
   return chosen.map((bead) => worthy[bead] as number).toSorted((x, y) => x - y)
 }
 
@@ -67,41 +78,48 @@ function insertNearest(squares: Float64Array, nearest: Int32Array, square: numbe
   nearest[place] = bead
 }
 
-/** Weighted CIEDE2000 of every group by every bead: [bead][group], a row a bead. */
-function costTable(
-  means: Float64Array,
-  weights: Float64Array,
-  labs: Float64Array,
-  worthy: readonly number[],
-): Float64Array {
-  const groups = weights.length
-  const costs = new Float64Array(worthy.length * groups)
-  for (let group = 0; group < groups; group++) {
-    const { l, a, b } = labOfEven(
-      means[3 * group] as number,
-      means[3 * group + 1] as number,
-      means[3 * group + 2] as number,
+type Table = Readonly<{
+  means: Float64Array
+  weights: Float64Array
+  labs: Float64Array
+  worthy: readonly number[]
+}>
+
+/** Writes the weighted CIEDE2000 of one group by every bead: [bead][group], a row a bead. */
+function writeCosts(
+  costs: Float64Array,
+  group: number,
+  { means, weights, labs, worthy }: Table,
+): void {
+  const { l, a, b } = labOfEven(
+    means[3 * group] as number,
+    means[3 * group + 1] as number,
+    means[3 * group + 2] as number,
+  )
+  for (const [row, bead] of worthy.entries()) {
+    const difference = deltaE2000(
+      l,
+      a,
+      b,
+      labs[3 * bead] as number,
+      labs[3 * bead + 1] as number,
+      labs[3 * bead + 2] as number,
     )
-    for (const [row, bead] of worthy.entries()) {
-      const difference = deltaE2000(
-        l,
-        a,
-        b,
-        labs[3 * bead] as number,
-        labs[3 * bead + 1] as number,
-        labs[3 * bead + 2] as number,
-      )
-      costs[row * groups + group] = difference * (weights[group] as number)
-    }
+    costs[row * weights.length + group] = difference * (weights[group] as number)
   }
-  return costs
 }
 
-function takeGreedily(costs: Float64Array, groups: number, beads: number, most: number): number[] {
+function* takeGreedily(
+  costs: Float64Array,
+  groups: number,
+  beads: number,
+  most: number,
+): Generator<number, number[]> {
   const now = new Float64Array(groups).fill(Number.POSITIVE_INFINITY)
   const bounds = new Float64Array(beads).fill(Number.POSITIVE_INFINITY)
   const chosen: number[] = []
   while (chosen.length < most) {
+    yield COSTED + ((TAKEN - COSTED) * chosen.length) / most
     const bead = bestGain(costs, now, bounds, chosen.length === 0)
     chosen.push(bead)
     bounds[bead] = Number.NEGATIVE_INFINITY
@@ -155,11 +173,17 @@ function gainOf(costs: Float64Array, now: Float64Array, bead: number): number {
 const SWAP_ROUNDS = 3
 
 /** Exchanges chosen beads for others, in place, wherever the whole picture gains. */
-function exchange(costs: Float64Array, groups: number, beads: number, chosen: number[]): void {
+function* exchange(
+  costs: Float64Array,
+  groups: number,
+  beads: number,
+  chosen: number[],
+): Generator<number, void> {
   const others = new Float64Array(groups)
   for (let round = 0; round < SWAP_ROUNDS; round++) {
     let improved = false
     for (const [place, bead] of chosen.entries()) {
+      yield TAKEN + ((1 - TAKEN) * (round + place / chosen.length)) / SWAP_ROUNDS
       others.fill(Number.POSITIVE_INFINITY)
       for (const other of chosen) {
         if (other !== bead) lower(others, costs, other)

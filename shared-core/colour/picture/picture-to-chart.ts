@@ -48,7 +48,7 @@ export function* pictureToChart(request: PictureRequest): Generator<PictureProgr
   if (targets.cells.length === 0) return emptyChart(cells.x.length)
 
   yield { stage: 'choosing', done: 0 }
-  const choice = chooseColours(targets, colours)
+  const choice = yield* staged('choosing', chooseColours(targets, colours))
   const palette = paletteColours(choice.map(({ hex }) => hex))
   const matching = matchTargets(targets, palette, dithering)
   const indexes = yield* staged('matching', matching)
@@ -81,13 +81,16 @@ function emptyChart(cells: number): PictureChart {
 
 type Choice = Readonly<{ hex: string; bead?: PictureBead }>
 
-function chooseColours({ even }: BeadTargets, colours: PictureColours): readonly Choice[] {
+function* chooseColours(
+  { even }: BeadTargets,
+  colours: PictureColours,
+): Generator<number, readonly Choice[]> {
   if (colours.kind === 'free') return freePalette(even, colours.count).map((hex) => ({ hex }))
   const { beads, most = beads.length } = colours
   const { lab } = paletteColours(beads.map(({ hex }) => hex))
   const evens = new Float64Array(lab.length)
   writeEven(lab, evens, 0, beads.length)
-  const chosen = most < beads.length ? chooseBeads(even, lab, evens, most) : beads.keys()
+  const chosen = most < beads.length ? yield* chooseBeads(even, lab, evens, most) : beads.keys()
   return Array.from(chosen, (index) => {
     const bead = beads[index] as PictureBead
     return { hex: bead.hex.toLowerCase(), bead }

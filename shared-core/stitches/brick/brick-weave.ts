@@ -1,6 +1,7 @@
 import { WEAVE } from '../../route/event-codes.ts'
 import { hook } from '../../route/event-writer.ts'
-import { createWeaver, findWeave } from '../../route/find-weave.ts'
+import { findWeave } from '../../route/find-weave.ts'
+import { weaverBeside } from '../../route/weaver-beside.ts'
 import { brickHops } from './brick-hops.ts'
 import { type BrickWork, isBridged, passBead, workedBead } from './brick-work.ts'
 
@@ -11,7 +12,7 @@ export function weaveTo(
 ): boolean {
   const { writer } = work
   if (isTarget(writer.bead, writer.edge)) return true
-  work.weaver ??= createWeaver(work.index.count)
+  work.weaver ??= weaverBeside(writer, work.holds)
   const from = { bead: writer.bead, edge: writer.edge }
   const way = findWeave(work.weaver, from, brickHops(work), isTarget)
   if (way === undefined) return false

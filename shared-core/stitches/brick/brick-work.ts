@@ -15,6 +15,8 @@ export type BrickWork = {
   /** 1 when the start row is begun at its left, -1 at its right: ties are broken the same way from either side. */
   readonly along: number
   readonly writer: EventWriter
+  /** Passes each bead's hole holds. */
+  readonly holds: Uint16Array | undefined
   readonly worked: Uint8Array
   readonly bridges: Uint8Array
   /** Beads beside which the thread had to run in sight. */

@@ -38,12 +38,13 @@ function layBrick(task: StitchTask): RouteDraft {
   }
 }
 
-function beginWork({ index, geometry }: StitchTask, along: number): BrickWork {
+function beginWork({ index, geometry, holds, checkpoint }: StitchTask, along: number): BrickWork {
   return {
     index,
     hopMm: hopCosts(geometry, threadGapMm(geometry.threadMm)),
     along,
-    writer: createEventWriter(index.count * 3 + 16, index.count),
+    writer: createEventWriter(index.count * 3 + 16, index.count, checkpoint),
+    holds,
     worked: new Uint8Array(index.count),
     bridges: new Uint8Array(index.count),
     shownAt: [],

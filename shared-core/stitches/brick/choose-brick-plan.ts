@@ -26,7 +26,7 @@ const MAX_STARTS = 64
  * @param component - Runs that belong together; the start is one of them with two beads or more.
  */
 export function chooseBrickPlan(
-  { index, geometry, settings }: StitchTask,
+  { index, geometry, settings, checkpoint }: StitchTask,
   runs: Runs,
   component: readonly number[],
 ): RunPlan {
@@ -39,7 +39,7 @@ export function chooseBrickPlan(
   let spent = 0
   for (const run of startRuns(runs, component, settings.startRow)) {
     for (const start of startsOf(runs, run, settings)) {
-      const plan = planRuns(index, runs, start)
+      const plan = planRuns(index, runs, start, { checkpoint })
       spent += plan.order.length + 1
       if (best === undefined || isBetter(plan, best, extraMm)) best = plan
     }

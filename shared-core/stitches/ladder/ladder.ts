@@ -14,7 +14,7 @@ export const ladder: Stitch = { kind: 'ladder', layRoute: layLadder }
  */
 function layLadder(task: StitchTask): RouteDraft {
   const { index, geometry, settings } = task
-  const work = beginPlainWork(index, 3)
+  const work = beginPlainWork(task, 3)
   const { columns, warnings } = ladderColumns(index, settings.startSide)
   const fromRight = settings.startSide === 'right'
   const stacks = fromRight ? [...columns].reverse() : columns

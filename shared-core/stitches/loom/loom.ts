@@ -18,8 +18,9 @@ const WARP_END_MM = 40
  * Lays warps (one more than columns), then the weft row by row: all beads strung under the warps,
  * round the outer warp, and back through all of them over the warps. Rows begin at the same side.
  */
-function layLoom({ index, geometry, settings }: StitchTask): RouteDraft {
-  const work = beginPlainWork(index, 2)
+function layLoom(task: StitchTask): RouteDraft {
+  const { index, geometry, settings } = task
+  const work = beginPlainWork(task, 2)
   const { writer } = work
   const lengthMm = workLengthMm(geometry)
   const columns = columnsOf(index.atOf, index.count)

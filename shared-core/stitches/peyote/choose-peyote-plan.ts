@@ -1,8 +1,8 @@
 import type { BeadIndex } from '../../chart/bead-index.ts'
-import type { RouteSettings } from '../../design/design.ts'
 import { DOWN, UP } from '../../route/event-codes.ts'
 import { type Runs, runLength } from '../staggered/find-runs.ts'
 import { planRuns, type RunPlan, touching, touchingCount } from '../staggered/plan-runs.ts'
+import type { StitchTask } from '../stitch.ts'
 
 /** A plan with the runs that are strung together at its start. */
 export type PeyotePlan = Readonly<{ plan: RunPlan; strung: readonly number[] }>
@@ -21,7 +21,7 @@ export function choosePeyotePlan(
   lattice: BeadIndex,
   runs: Runs,
   component: readonly number[],
-  settings: RouteSettings,
+  { settings, checkpoint }: StitchTask,
 ): PeyotePlan {
   let best: (PeyotePlan & Readonly<{ cost: number }>) | undefined
   let spent = 0
@@ -36,7 +36,7 @@ export function choosePeyotePlan(
           lattice,
           runs,
           { run, along, outward, ladder: true },
-          { alsoStrung: [...strung], overshoot: 0.5, near: 1.5 },
+          { alsoStrung: [...strung], overshoot: 0.5, near: 1.5, checkpoint },
         )
         const cost =
           plan.joins + plan.weaves + (endsOnStart(lattice, runs, run, strung, along) ? 0 : 0.5)

@@ -1,6 +1,7 @@
 import { AROUND_EDGE, LEFT, RIGHT, STEP_UP, UP, WEAVE } from '../../route/event-codes.ts'
 import { beginRow, turn } from '../../route/event-writer.ts'
-import { createWeaver, findWeave } from '../../route/find-weave.ts'
+import { findWeave } from '../../route/find-weave.ts'
+import { weaverBeside } from '../../route/weaver-beside.ts'
 import { latticeHops } from './peyote-hops.ts'
 import { hookEdge, type PeyoteWork, passBead, pickBead, towards, workedAt } from './peyote-work.ts'
 
@@ -97,7 +98,7 @@ function figureOfEight(work: PeyoteWork, { last, behind, beside, base, side }: T
 /** Weaves the cheapest way, in lattice numbers; false when the thread cannot get there. */
 function weave(work: PeyoteWork, isTarget: (bead: number, edge: number) => boolean): boolean {
   if (isTarget(work.at, work.writer.edge)) return true
-  work.weaver ??= createWeaver(work.lattice.count)
+  work.weaver ??= weaverBeside(work.writer, work.holds, work.rows.beadOf)
   const from = { bead: work.at, edge: work.writer.edge }
   const way = findWeave(work.weaver, from, latticeHops(work), isTarget)
   if (way === undefined) return false

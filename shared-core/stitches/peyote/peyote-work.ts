@@ -27,6 +27,8 @@ export type PeyoteWork = {
   /** 1 when the start is strung to the right, -1 to the left. */
   readonly along: number
   readonly writer: EventWriter
+  /** Passes each bead's hole holds, by the chart's numbers. */
+  readonly holds: Uint16Array | undefined
   readonly worked: Uint8Array
   readonly bridges: Uint8Array
   readonly shownAt: number[]

@@ -24,7 +24,7 @@ function layPeyote(task: StitchTask): RouteDraft {
   if (main.length === 0) {
     return { events: finishEvents(idle.writer), warnings: [], hops: peyoteHops(idle) }
   }
-  const chosen = choosePeyotePlan(rows.lattice, runs, main, task.settings)
+  const chosen = choosePeyotePlan(rows.lattice, runs, main, task)
   const work = beginWork(task, rows, chosen.plan.start.along)
   layPlan(work, runs, chosen)
   return {
@@ -42,13 +42,18 @@ function layPeyote(task: StitchTask): RouteDraft {
   }
 }
 
-function beginWork({ index, geometry }: StitchTask, rows: HalfRows, along: number): PeyoteWork {
+function beginWork(
+  { index, geometry, holds, checkpoint }: StitchTask,
+  rows: HalfRows,
+  along: number,
+): PeyoteWork {
   return {
     rows,
     lattice: rows.lattice,
     hopMm: peyoteHopCosts(geometry),
     along,
-    writer: createEventWriter(index.count * 2 + 16, index.count),
+    writer: createEventWriter(index.count * 2 + 16, index.count, checkpoint),
+    holds,
     worked: new Uint8Array(index.count),
     bridges: new Uint8Array(index.count),
     shownAt: [],

@@ -1,8 +1,8 @@
-import type { BeadIndex } from '../../chart/bead-index.ts'
 import type { RouteSettings } from '../../design/design.ts'
 import { DOWN, UP } from '../../route/event-codes.ts'
 import { type Runs, runLength } from '../staggered/find-runs.ts'
 import { planRuns, type RunPlan, touchingCount } from '../staggered/plan-runs.ts'
+import type { StitchTask } from '../stitch.ts'
 
 /** Planned runs the search may spend in all. */
 const SEARCH_BUDGET = 500_000
@@ -15,10 +15,9 @@ const MAX_STARTS = 32
  * first; the maker's own start row and side are kept.
  */
 export function chooseRowPlan(
-  index: BeadIndex,
+  { index, settings, checkpoint }: StitchTask,
   runs: Runs,
   component: readonly number[],
-  settings: RouteSettings,
 ): RunPlan {
   let best: RunPlan | undefined
   let spent = 0
@@ -26,7 +25,12 @@ export function chooseRowPlan(
     const sides = [DOWN, UP].filter((side) => touchingCount(runs, run, side) > 0)
     for (const outward of sides.length > 0 ? sides : [DOWN]) {
       for (const along of alongs(settings)) {
-        const plan = planRuns(index, runs, { run, along, outward, ladder: true }, { near: 0 })
+        const plan = planRuns(
+          index,
+          runs,
+          { run, along, outward, ladder: true },
+          { near: 0, checkpoint },
+        )
         spent += plan.order.length + 1
         if (best === undefined || isBetter(runs, plan, best)) best = plan
       }

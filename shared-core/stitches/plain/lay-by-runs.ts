@@ -26,10 +26,10 @@ export function layByRuns(task: StitchTask, layer: RunLayer): RouteDraft {
   const { index, geometry, settings } = task
   const runs = findRuns(index, 0)
   const [main = [], ...floating] = groupRuns(runs, settings.startSide)
-  const work = beginPlainWork(index, layer.eventsPerBead)
+  const work = beginPlainWork(task, layer.eventsPerBead)
   const hops = columnHops(work, geometry, settings.startSide)
   if (main.length === 0) return { events: finishEvents(work.writer), warnings: [], hops }
-  const plan = chooseRowPlan(index, runs, main, settings)
+  const plan = chooseRowPlan(task, runs, main)
   layPlan(work, runs, plan, { layer, hops })
   return {
     events: finishEvents(work.writer),

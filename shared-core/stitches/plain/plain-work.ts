@@ -8,12 +8,16 @@ import {
   pickUpAlso,
   turn,
 } from '../../route/event-writer.ts'
-import { createWeaver, findWeave, type Hops, type Weaver } from '../../route/find-weave.ts'
+import { findWeave, type Hops, type Weaver } from '../../route/find-weave.ts'
+import { weaverBeside } from '../../route/weaver-beside.ts'
+import type { StitchTask } from '../stitch.ts'
 
 /** Work in progress in a stitch whose beads stand in columns. `worked` is 1 once a bead is in the work. */
 export type PlainWork = {
   readonly index: BeadIndex
   readonly writer: EventWriter
+  /** Passes each bead's hole holds. */
+  readonly holds: Uint16Array | undefined
   readonly worked: Uint8Array
   readonly shownAt: number[]
   readonly necks: number[]
@@ -21,10 +25,14 @@ export type PlainWork = {
 }
 
 /** Work not begun yet, with room for about `eventsPerBead` events a bead. */
-export function beginPlainWork(index: BeadIndex, eventsPerBead: number): PlainWork {
+export function beginPlainWork(
+  { index, holds, checkpoint }: Pick<StitchTask, 'index' | 'holds' | 'checkpoint'>,
+  eventsPerBead: number,
+): PlainWork {
   return {
     index,
-    writer: createEventWriter(index.count * eventsPerBead + 16, index.count),
+    writer: createEventWriter(index.count * eventsPerBead + 16, index.count, checkpoint),
+    holds,
     worked: new Uint8Array(index.count),
     shownAt: [],
     necks: [],
@@ -60,7 +68,7 @@ export function weaveOn(
 ): boolean {
   const { writer } = work
   if (isTarget(writer.bead, writer.edge)) return true
-  work.weaver ??= createWeaver(work.index.count)
+  work.weaver ??= weaverBeside(writer, work.holds)
   const way = findWeave(work.weaver, { bead: writer.bead, edge: writer.edge }, hops, isTarget)
   if (way === undefined) return false
   for (const { bead, edge } of way) {

@@ -24,10 +24,13 @@ export const rightAngleWeave: Stitch = { kind: 'right-angle-weave', layRoute: la
  * a shared bead, gone round once, closed through that bead, and left by the bead it shares with the
  * next; so neighbouring rings are gone round in opposite ways.
  */
-function layWeave({ index, geometry, settings }: StitchTask): RouteDraft {
-  const work = beginPlainWork(index, 3)
+function layWeave(task: StitchTask): RouteDraft {
+  const { index, geometry, settings } = task
+  const work = beginPlainWork(task, 3)
   const hops = cornerHops(work, geometry, settings.startSide)
-  const units = findUnits(index)
+  task.checkpoint?.()
+  const units = findUnits(index, task.checkpoint)
+  task.checkpoint?.()
   const done = new Uint8Array(units.count)
   const order = unitOrder(units, settings.startSide === 'right', (settings.startRow ?? 0) > 0)
   let waiting = order

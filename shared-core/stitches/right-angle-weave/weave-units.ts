@@ -1,4 +1,5 @@
 import { type BeadIndex, findBead } from '../../chart/bead-index.ts'
+import { type Checkpoint, neverStops } from '../../route/checkpoint.ts'
 import { DOWN, LEFT, RIGHT, UP } from '../../route/event-codes.ts'
 
 /**
@@ -17,13 +18,18 @@ export type WeaveUnits = Readonly<{
 /** The way the thread runs through each place of a ring when it goes round clockwise. */
 export const CLOCKWISE: readonly number[] = [RIGHT, DOWN, LEFT, UP]
 
+/** Beads looked at between two looks at whether the rings are still wanted. */
+const BEADS_A_LOOK = 65_536
+
 /** Finds every whole ring of four beads. */
-export function findUnits(index: BeadIndex): WeaveUnits {
-  const row: number[] = []
-  const column: number[] = []
-  const ring: number[] = []
+export function findUnits(index: BeadIndex, checkpoint: Checkpoint = neverStops): WeaveUnits {
+  const row = new Int32Array(index.count)
+  const column = new Int32Array(index.count)
+  const ring = new Int32Array(4 * index.count)
+  let count = 0
   const unitsOf = new Int32Array(index.count * 2).fill(-1)
   for (let top = 0; top < index.count; top += 1) {
+    if (top % BEADS_A_LOOK === 0) checkpoint()
     const line = index.rowOf[top] ?? 0
     const at = index.atOf[top] ?? 0
     if (line % 2 !== 0 || at % 2 !== 1) continue
@@ -31,20 +37,23 @@ export function findUnits(index: BeadIndex): WeaveUnits {
     const bottom = findBead(index, line + 2, at)
     const left = findBead(index, line + 1, at - 1)
     if (right < 0 || bottom < 0 || left < 0) continue
-    const beads = [top, right, bottom, left]
-    for (const bead of beads) {
-      const place = unitsOf[2 * bead] === -1 ? 2 * bead : 2 * bead + 1
-      unitsOf[place] = row.length
+    ring[4 * count] = top
+    ring[4 * count + 1] = right
+    ring[4 * count + 2] = bottom
+    ring[4 * count + 3] = left
+    for (let place = 4 * count; place < 4 * count + 4; place += 1) {
+      const bead = ring[place] ?? 0
+      unitsOf[unitsOf[2 * bead] === -1 ? 2 * bead : 2 * bead + 1] = count
     }
-    row.push(line >> 1)
-    column.push(at >> 1)
-    ring.push(...beads)
+    row[count] = line >> 1
+    column[count] = at >> 1
+    count += 1
   }
   return {
-    count: row.length,
-    row: Int32Array.from(row),
-    column: Int32Array.from(column),
-    ring: Int32Array.from(ring),
+    count,
+    row: row.subarray(0, count),
+    column: column.subarray(0, count),
+    ring: ring.subarray(0, 4 * count),
     unitsOf,
   }
 }

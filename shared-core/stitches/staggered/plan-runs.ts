@@ -1,4 +1,5 @@
 import type { BeadIndex } from '../../chart/bead-index.ts'
+import { type Checkpoint, neverStops } from '../../route/checkpoint.ts'
 import { UP } from '../../route/event-codes.ts'
 import { type Runs, runLength } from './find-runs.ts'
 
@@ -30,7 +31,12 @@ export type PlanWays = Readonly<{
   alsoStrung?: readonly number[]
   overshoot?: number
   near?: number
+  /** Called now and then; throws when the plan is no longer wanted. */
+  checkpoint?: Checkpoint | undefined
 }>
+
+/** Runs planned between two looks at whether the plan is still wanted. */
+const RUNS_A_LOOK = 64
 
 /** Lobes waiting to be worked that are looked at for the next one; more only when none of these is ready. */
 const WINDOW = 64
@@ -63,7 +69,7 @@ export function planRuns(
   index: BeadIndex,
   runs: Runs,
   start: PlanStart,
-  { alsoStrung = [], overshoot = 0, near = 1 }: PlanWays = {},
+  { alsoStrung = [], overshoot = 0, near = 1, checkpoint = neverStops }: PlanWays = {},
 ): RunPlan {
   const planner: Planner = {
     index,
@@ -85,6 +91,7 @@ export function planRuns(
   for (const run of alsoStrung) finishRun(planner, run, start.along, start.outward)
   const tip = tailTip(planner, start)
   for (let next = takeNext(planner); next !== undefined; next = takeNext(planner)) {
+    if (planner.order.length % RUNS_A_LOOK === 0) checkpoint()
     if (planner.done[next.run] === 1) continue
     if (next.run === tip) continue
     planRun(planner, next)

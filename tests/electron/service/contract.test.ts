@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type CallName, calls } from '../../../shared-core/contract/calls.ts'
+import { engineInputs } from './engine-inputs.ts'
 import { observe } from './observe.ts'
 import { openSampleStudio, type Studio, TODAY } from './open-studio.ts'
 import { smallBody } from './small-workshop.ts'
@@ -175,6 +176,7 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
     'today.read': { today: TODAY },
     'takings.read': { from: '2026-01-01', to: TODAY },
     'engine.read': { body: whole.body },
+    ...engineInputs,
   }
 }
 

@@ -113,6 +113,47 @@ describe('the cheapest way through a bead graph', () => {
     expect(findWeave(weaver, { bead: 2, edge: UP }, hops, (bead) => bead === 0)).toBeUndefined()
   })
 
+  it('goes round full holes where there is another way, and through them where there is none', () => {
+    const full = new Set([3])
+    const weaver = createWeaver(5, { isFull: (bead) => full.has(bead) })
+    const to = (target: number) =>
+      findWeave(weaver, { bead: 0, edge: UP }, hops, (bead) => bead === target)?.map(
+        ({ bead }) => bead,
+      )
+    // Bead 4 is reached through 3 alone, full or not; bead 2 never needs it.
+    expect(to(2)).toEqual([1, 2])
+    expect(to(4)).toEqual([3, 4])
+    full.delete(3)
+    full.add(1)
+    expect(to(4)).toEqual([3, 4])
+    expect(to(2)).toEqual([1, 2])
+  })
+
+  it('never takes a full hole while a free way is known, on any small graph', () => {
+    const edges = fc.array(fc.tuple(fc.nat(7), fc.nat(7)), { minLength: 4, maxLength: 24 })
+    fc.assert(
+      fc.property(edges, fc.uniqueArray(fc.integer({ min: 1, max: 6 })), (pairs, full) => {
+        const among = (free: boolean): Hops => {
+          return (bead, edge, visit) => {
+            for (const [from, to] of pairs) {
+              if (from === bead && !(free && full.includes(to))) visit(to, edge, 1)
+            }
+          }
+        }
+        const start = { bead: 0, edge: UP }
+        const isThere = (bead: number) => bead === 7
+        const careful = createWeaver(8, { isFull: (bead) => full.includes(bead) })
+        const way = findWeave(careful, start, among(false), isThere)
+        const free = findWeave(createWeaver(8), start, among(true), isThere)
+        expect(way === undefined).toBe(
+          findWeave(createWeaver(8), start, among(false), isThere) === undefined,
+        )
+        if (free !== undefined) expect(way?.length).toBe(free.length)
+        if (free !== undefined) expect(way?.some(({ bead }) => full.includes(bead))).toBe(false)
+      }),
+    )
+  })
+
   it('finds every bead it should, whatever its number', () => {
     // A search that took a bead's number for the start's own would miss bead 40 from bead 80.
     const back: Hops = (bead, edge, visit) => {

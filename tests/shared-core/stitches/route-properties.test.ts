@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { StitchKind } from '../../../shared-core/chart/chart.ts'
+import type { Chart, StitchKind } from '../../../shared-core/chart/chart.ts'
 import { countBeads } from '../../../shared-core/chart/count-slots.ts'
 import { lay } from './lay.ts'
 import { mirrorChart, mirrorEvents } from './mirror-chart.ts'
@@ -93,19 +93,19 @@ function measuredThrough(chart: Parameters<typeof lay>[0]): number {
 }
 
 describe('a brick route of a plain shape', () => {
-  it('never takes less thread for one more bead at the end of its last row', () => {
+  it('never takes less thread for one more bead at the end of any row, start and order fixed', () => {
     fc.assert(
-      fc.property(plainShapes('brick'), fc.boolean(), (chart, isLeft) => {
+      fc.property(plainShapes('brick'), fc.boolean(), fc.nat(), (chart, isLeft, at) => {
         const settings = { startRow: 0, startSide: isLeft ? 'left' : 'right' } as const
         const before = lay(chart, settings)
-        const last = chart.rows.at(-1)
-        if (last === undefined || chart.rows.length < 2) return
-        const side = lastSide(before.events)
-        const cells = new Uint16Array(last.cells.length + 1).fill(1)
-        const longer = { start: side === 'left' ? last.start : last.start - 2, cells }
-        const after = lay({ ...chart, rows: [...chart.rows.slice(0, -1), longer] }, settings)
+        if (chart.rows.length < 2) return
+        const row = 1 + (at % (chart.rows.length - 1))
+        const grown = { ...chart, rows: chart.rows.with(row, longerRow(chart, row, before.events)) }
+        const after = lay(grown, settings)
+        fc.pre(orderOf(after.events) === orderOf(before.events))
         expect(after.threadMm).toBeGreaterThan(before.threadMm)
       }),
+      { numRuns: 300 },
     )
   })
 
@@ -122,7 +122,18 @@ describe('a brick route of a plain shape', () => {
   })
 })
 
-function lastSide(events: ReturnType<typeof lay>['events']): 'left' | 'right' {
-  const row = events.findLast((event) => event.kind === 'row')
-  return row?.kind === 'row' ? row.side : 'left'
+type Events = ReturnType<typeof lay>['events']
+
+/** A row with one more bead at the end it is worked towards. */
+function longerRow({ rows }: Chart, row: number, events: Events): Chart['rows'][number] {
+  const { start = 0, cells = new Uint16Array(0) } = rows[row] ?? {}
+  const begun = events.find((event) => event.kind === 'row' && event.row === row)
+  const isFromLeft = begun?.kind === 'row' && begun.side === 'left'
+  const longer = new Uint16Array(cells.length + 1).fill(1)
+  return { start: isFromLeft ? start : start - 2, cells: longer }
+}
+
+/** Rows and sides in the order they are worked. */
+function orderOf(events: Events): string {
+  return events.map((event) => (event.kind === 'row' ? `${event.row} ${event.side}` : '')).join('')
 }

@@ -132,6 +132,7 @@ function threadAndNeedle(writer: SheetWriter, data: SheetData): void {
   const spool = formatThread(threadMm(Math.ceil(reading.thread.spoolMm.value)), { decimal })
   const spread = formatThread(threadMm(Math.ceil(reading.thread.spoolMm.high)), { decimal })
   line(writer, chosen === undefined ? name : `${capitalised(chosen)} (${name})`)
+  if (body.threadStrands === 2) line(writer, 'Worked doubled: two strands in every pass')
   line(writer, `${spool} in all, up to ${spread} with a loose hand. Cut ${cutWords(data)}.`)
   line(writer, `Beading needle, size ${body.needleSize}`)
 }

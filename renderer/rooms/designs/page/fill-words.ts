@@ -5,7 +5,8 @@ import type { PlainPart, PlainReading } from '../reading/plain-reading.ts'
 
 /** What the holes hold with this thread and needle, and what to do where they are full. */
 export function fillWords(body: DesignBody, { parts, warnings }: PlainReading): readonly string[] {
-  const thread = findThread(referenceTables, body.threadId)?.name ?? 'this thread'
+  const name = findThread(referenceTables, body.threadId)?.name ?? 'this thread'
+  const thread = body.threadStrands === 2 ? `${name}, doubled,` : name
   const holds = [...new Set(parts.flatMap(({ holds: each }) => [...new Set(each)]))].toSorted(
     (a, b) => a - b,
   )

@@ -14,7 +14,8 @@ import { SideSheet } from '../../../ui/side-sheet.tsx'
 import type { DesignDetail } from './open-design.ts'
 import { workingWords } from './working-words.ts'
 
-type Settings = DesignDetail['body']['parts'][number] & { kind: 'panel' }
+type Body = DesignDetail['body']
+type Settings = Body['parts'][number] & { kind: 'panel' }
 
 /** Where the work starts and how it is locked; the route and its figures follow every choice. */
 export function WorkingSheet({
@@ -47,7 +48,9 @@ export function WorkingSheet({
   }
   async function keep() {
     const { id, name, tags } = design
-    const note = panels.map(({ route }) => workingWords(route)).join('; ')
+    const words = panels.map(({ route }) => workingWords(route))
+    if (body.threadStrands === 2) words.push('Thread doubled')
+    const note = words.join('; ')
     const saved = await save.act({ id, name, tags, body, note })
     if (saved.ok) onClose()
   }
@@ -87,6 +90,12 @@ export function WorkingSheet({
       ) : (
         <SettingsFields key={panelId} panel={panel} format={format} onChange={set} />
       )}
+      <Checkbox
+        label="Thread worked doubled"
+        hint="Two strands in every pass: twice the thread, and holes fill sooner."
+        checked={body.threadStrands === 2}
+        onChange={(doubled) => setBody(withStrands(body, doubled))}
+      />
       {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
     </SideSheet>
   )
@@ -174,6 +183,11 @@ function SettingsFields({
       />
     </>
   )
+}
+
+/** The design with its thread doubled, or as it was before: single is what a body says by saying nothing. */
+function withStrands({ threadStrands: _, ...body }: Body, doubled: boolean): Body {
+  return doubled ? { ...body, threadStrands: 2 } : body
 }
 
 /** Settings without what was left open. */
