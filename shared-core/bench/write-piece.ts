@@ -7,9 +7,9 @@ import type { ReadContext } from '../design/read-options.ts'
 import type { StitchedPanel } from '../design/stitch-panel.ts'
 import { strandStepWords } from '../design/strand-step-words.ts'
 import type { StepWords } from '../route/bench-steps.ts'
-import { type EventList, emptyRoute } from '../route/event-list.ts'
+import type { EventList } from '../route/event-list.ts'
 import { type MirrorBead, mirrorBeads, mirrorRoute } from '../route/mirror-route.ts'
-import { readFill } from '../route/read-fill.ts'
+import { holesOf } from '../route/read-fill.ts'
 import { type HoleTally, holeTally } from './hole-notes.ts'
 import type { ReaderPiece, ReaderStretch } from './reader-script.ts'
 import { writeStretch } from './write-stretch.ts'
@@ -109,16 +109,8 @@ function strandStretch(
 }
 
 function tallyOf(context: ReadContext, partId: string, forms: readonly BeadForm[]): HoleTally {
-  const { thread, needle, options } = context
-  const { holds } = readFill({
-    passes: new Uint16Array(forms.length),
-    events: emptyRoute,
-    formOf: (bead) => forms[bead] ?? neverForm(),
-    thread,
-    needle,
-    tables: options,
-  })
-  return holeTally(partId, holds)
+  const formOf = (bead: number) => forms[bead] ?? neverForm()
+  return holeTally(partId, holesOf(forms.length, { ...context, formOf }))
 }
 
 function neverForm(): never {

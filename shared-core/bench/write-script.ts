@@ -49,10 +49,11 @@ function piecesOf({ context, panels, strands }: ResolvedDesign): readonly Reader
 
 function panelPieces(
   context: ReadContext,
-  { panel, chart, form }: ResolvedPanel,
+  resolved: ResolvedPanel,
   strands: readonly ResolvedStrand[],
 ) {
-  const stitched = stitchPanel(panel, chart, form, context.thread.diameterMm.value)
+  const { panel, form } = resolved
+  const stitched = stitchPanel(context, resolved)
   const { anchored } = splitAnchors(stitched, strands)
   const ready = anchored.map((strand) => readyStrand(context, strand, form))
   const pieces = copiesOf(panel.copies, (isImage) =>
