@@ -5,14 +5,18 @@ import { bridge } from './bridge.ts'
 /** A file as the contract carries it. */
 export type FileBytes = Readonly<{ fileName: string; base64: string }>
 
-type Filter = { name: string; extensions: string[] }
+/** What a file dialog offers: a plain name and the endings, without a dot. */
+export type FileFilter = Readonly<{ name: string; extensions: readonly string[] }>
 
 /** Lets the maker choose a file; `undefined` when she closes the dialog, a refusal where it cannot be read. */
 export async function pickFile(
   title: string,
-  filters: readonly Filter[],
+  filters: readonly FileFilter[],
 ): Promise<Answer<FileBytes | undefined>> {
-  const answer = await bridge.shell('file.pick', { title, filters: [...filters] })
+  const answer = await bridge.shell('file.pick', {
+    title,
+    filters: filters.map(({ name, extensions }) => ({ name, extensions: [...extensions] })),
+  })
   if (!answer.ok) return answer
   return { ok: true, value: answer.value.kind === 'picked' ? answer.value.file : undefined }
 }

@@ -226,9 +226,11 @@ export const designCalls = {
       tags: z.array(z.string().trim().min(1).max(40)).max(20),
       body: designBody,
       note: z.string().max(500),
+      /** What fills the first colourway of a new design; nothing when absent. */
+      materials: colourwayMaterials.optional(),
     }),
     output: z.strictObject({ id: s.id, versionId: s.id, version: z.number().int() }),
-    changes: ['designs'],
+    changes: ['designs', 'prices'],
   }),
   'designs.archive': act({
     summary: 'Puts a design away, or brings it back.',

@@ -73,6 +73,23 @@ async function refusePromised(act: Act, { id, name }: Row<'colourway'>): Promise
   )
 }
 
+/** Fills a colourway of a body that is being saved; refuses what does not fit its place. */
+export async function fillColourway(
+  act: Act,
+  {
+    colourwayId,
+    body,
+    materials,
+  }: Readonly<{
+    colourwayId: string
+    body: DesignBody
+    materials: Readonly<Record<string, string>>
+  }>,
+): Promise<void> {
+  await checkFillings(act, body, materials)
+  await fill(act, colourwayId, materials)
+}
+
 /** Makes the colourway's rows say what the input says, changing only what differs. */
 async function fill(
   act: Act,

@@ -9,6 +9,7 @@ import type { View } from '../store/view.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
 import { factsOf } from '../version-facts.ts'
 import { checkDesign } from './check-design.ts'
+import { fillColourway } from './colourways.ts'
 import type { ActHandler, QueryHandler } from './handler.ts'
 
 export const readDesignWhole: QueryHandler<'designs.read'> = async (reading, input) => {
@@ -87,14 +88,24 @@ export const saveDesign: ActHandler<'designs.save'> = async (act, input) => {
   if (input.id === undefined) {
     const id = act.newId('des')
     await act.insert('design', { id, ...row, archived: 0 })
+    const colourwayId = act.newId('cw')
     await act.insert('colourway', {
-      id: act.newId('cw'),
+      id: colourwayId,
       design_id: id,
       position: 1,
       name: 'First colourway',
     })
+    await fillColourway(act, { colourwayId, body: input.body, materials: input.materials ?? {} })
     const saved = await saveVersion(act, { designId: id, version: 1, input })
     return { value: { id, ...saved }, label: `Added the design ${input.name}` }
+  }
+  if (input.materials !== undefined) {
+    refuse(
+      'colourways-stand',
+      `${input.name} has colourways already, each with its own beads.`,
+      'Save the beads with the colourway they belong to.',
+      'materials',
+    )
   }
   const design = await getRow(act.trx, 'design', input.id)
   await act.update('design', design.id, row)

@@ -1,5 +1,5 @@
 import { usePlace } from '../../app/place.ts'
-import { ChartImport } from './bring-in/chart-import.tsx'
+import { GridPage } from './bring-in/grid-page.tsx'
 import { Gallery } from './gallery/gallery.tsx'
 import { NewDesign } from './new/new-design.tsx'
 import { DesignPage } from './page/design-page.tsx'
@@ -13,7 +13,7 @@ export function DesignsRoom() {
   const { id, sub } = usePlace()
   if (id === undefined) return <Gallery />
   if (id === NEW) return <NewDesign />
-  if (id === BRING_IN || id === 'import') return <ChartImport />
+  if (id === BRING_IN || id === 'import') return <GridPage />
   if (sub === DRAW) return <DrawingTable key={id} id={id} />
   return <DesignPage key={id} id={id} view={viewOf(sub)} />
 }

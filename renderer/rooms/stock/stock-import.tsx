@@ -1,12 +1,10 @@
 import { useState } from 'react'
-import type { Refusal } from '../../../shared-core/refusal.ts'
-import { type FileBytes, pickFile } from '../../app/files.ts'
+import { FileRoom } from '../../app/file-room.tsx'
+import type { FileBytes } from '../../app/files.ts'
 import { go } from '../../app/place.ts'
-import { Room } from '../../app/room.tsx'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { Button } from '../../ui/button.tsx'
-import { EmptyState } from '../../ui/empty-state.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { BadRows } from './import-bad-rows.tsx'
@@ -14,46 +12,21 @@ import { ColumnMap } from './import-column-map.tsx'
 import { GoodRows } from './import-good-rows.tsx'
 import { counted, type StockColumn, type StockPreview } from './import-words.ts'
 
+const FILTERS = [{ name: 'Spreadsheet export', extensions: ['csv', 'tsv', 'txt'] }]
+
 /** The way in for a spreadsheet: choose a file, see how it is read, leave out what cannot be, confirm. */
 export function StockImport() {
-  const [file, setFile] = useState<FileBytes>()
-  const [refusal, setRefusal] = useState<Refusal>()
-  async function choose() {
-    const answer = await pickFile('Choose a stock list', [
-      { name: 'Spreadsheet export', extensions: ['csv', 'tsv', 'txt'] },
-    ])
-    setRefusal(answer.ok ? undefined : answer.error)
-    if (answer.ok && answer.value !== undefined) setFile(answer.value)
-  }
   return (
-    <Room
+    <FileRoom
       title="Bring in a spreadsheet"
       back={{ href: '#/stock', label: 'Stock' }}
-      actions={
-        file !== undefined && (
-          <Button icon="file" onClick={() => void choose()}>
-            Choose another file
-          </Button>
-        )
-      }
+      asks="Choose a stock list"
+      filters={FILTERS}
+      picture="ledger"
+      teaches="Save your list as CSV from any spreadsheet. You see how every column and row is read before anything is written."
     >
-      {refusal !== undefined && <RefusalNotice refusal={refusal} />}
-      {file === undefined ? (
-        <EmptyState
-          picture="ledger"
-          action={
-            <Button kind="primary" icon="file" onClick={() => void choose()}>
-              Choose a file
-            </Button>
-          }
-        >
-          Save your list as CSV from any spreadsheet. You see how every column and row is read
-          before anything is written.
-        </EmptyState>
-      ) : (
-        <Preview key={file.base64} file={file} />
-      )}
-    </Room>
+      {(file) => <Preview file={file} />}
+    </FileRoom>
   )
 }
 

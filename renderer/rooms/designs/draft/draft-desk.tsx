@@ -1,6 +1,8 @@
 import { type ReactNode, useMemo, useState } from 'react'
 import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { ChartJson } from '../../../../shared-core/chart/chart-json.ts'
+import type { PaletteSlot, Strand } from '../../../../shared-core/design/design.ts'
+import type { Format } from '../../../app/format.ts'
 import { go } from '../../../app/place.ts'
 import { useAct } from '../../../app/use-act.ts'
 import { useFormat } from '../../../app/use-format.ts'
@@ -11,44 +13,47 @@ import { RefusalNotice } from '../../../ui/notice.tsx'
 import { assemble } from '../assembly/assemble.ts'
 import { firstFigures } from '../figures/first-figures.ts'
 import { SlotCounts } from '../figures/slot-counts.tsx'
+import type { MaterialRow } from '../page/open-design.ts'
 import { useReading } from '../reading/use-reading.ts'
-import { type Draft, draftBody, firstDraft, readTags } from './draft.ts'
+import { type Draft, readTags } from './draft.ts'
 import { DraftFields } from './draft-fields.tsx'
+import { useDraftBody } from './use-draft-body.ts'
 import './draft.css'
+
+type DraftDeskProps = Readonly<{
+  draft: Draft
+  onDraft: (draft: Draft) => void
+  chart: ChartJson
+  /** Colours of its slots where the way in knows them. Keep it stable. */
+  palette?: readonly PaletteSlot[] | undefined
+  /** Strands that hang from the chart. Keep the list stable. */
+  strands?: readonly Strand[] | undefined
+  /** Materials that fill slots from the first day: `slot:A` to a material's id. */
+  materials?: Readonly<Record<string, string>> | undefined
+  /** Beads of stock by the letter of the slot they fill, to compare with what is needed. */
+  inStock?: ReadonlyMap<string, MaterialRow> | undefined
+  /** Kept with the first version: where the chart came from. */
+  note: string
+  /** Why it cannot be added now; the chart shown is then the last good one. */
+  blocked?: string | undefined
+  /** What was understood, over the picture. */
+  source: ReactNode
+  /** Something to look at beside the picture of the beads. */
+  beside?: ReactNode
+  /** Told under the picture, before what every chart tells. */
+  told?: ReactNode
+  /** Fields that shape the chart itself, before the others. */
+  children?: ReactNode
+}>
 
 const NO_WEIGHINGS = {}
 const NO_LOOKS = [] as const
 
 /** A chart on its way to a design: drawn as beads with what follows from it, and what must still be said. */
-export function DraftDesk({
-  chart,
-  firstName,
-  note,
-  source,
-  children,
-}: Readonly<{
-  chart: ChartJson
-  firstName: string
-  /** Kept with the first version: where the chart came from. */
-  note: string
-  /** What was understood, over the picture. */
-  source: ReactNode
-  /** Fields that shape the chart itself, before the others. */
-  children?: ReactNode
-}>) {
+export function DraftDesk(props: DraftDeskProps) {
+  const { draft, chart, palette, strands } = props
   const format = useFormat()
-  const [draft, setDraft] = useState<Draft>({ ...firstDraft, name: firstName })
-  const [isNameMissing, setNameMissing] = useState(false)
-  const save = useAct('designs.save', { said: (_, { name }) => `Added ${name}` })
-  const { shape, mirrored, formId, threadId, needleSize, extras, unitName } = draft
-  const body = useMemo(
-    () =>
-      draftBody(chart, {
-        ...firstDraft,
-        ...{ shape, mirrored, formId, threadId, needleSize, extras, unitName },
-      }),
-    [chart, shape, mirrored, formId, threadId, needleSize, extras, unitName],
-  )
+  const body = useDraftBody(draft, chart, { palette, strands })
   const question = useMemo(() => ({ body, calibrations: NO_WEIGHINGS }), [body])
   const answer = useReading(question)
   const reading = answer?.ok === true ? answer.value : undefined
@@ -56,47 +61,91 @@ export function DraftDesk({
     () => assemble({ body, tables: referenceTables, looks: NO_LOOKS }),
     [body],
   )
+  return (
+    <div className="draft">
+      <div className="draft-seen">
+        {props.source}
+        <div className={props.beside === undefined ? undefined : 'draft-side-by-side'}>
+          {props.beside}
+          {assembly !== undefined && (
+            <BeadPicture
+              scene={assembly.scene}
+              label="The chart, drawn as beads"
+              description={`${format.counted(assembly.scene.xMm.length, 'bead')} in ${format.counted(chart.rows.length, 'row')}.`}
+            />
+          )}
+        </div>
+        {props.told}
+        <FigureList row figures={firstFigures(reading, body, format)} />
+        <SlotCounts
+          reading={reading}
+          palette={body.palette}
+          format={format}
+          inStock={props.inStock}
+        />
+        {answer?.ok === false && <RefusalNotice refusal={answer.error} />}
+      </div>
+      <DraftSaid {...props} body={body} format={format} />
+    </div>
+  )
+}
+
+type Body = ReturnType<typeof useDraftBody>
+
+function DraftSaid({
+  draft,
+  onDraft,
+  materials,
+  note,
+  blocked,
+  children,
+  body,
+  format,
+}: DraftDeskProps & Readonly<{ body: Body; format: Format }>) {
+  const [isNameMissing, setNameMissing] = useState(false)
+  const save = useAct('designs.save', { said: (_, { name }) => `Added ${name}` })
   async function confirm() {
     const name = draft.name.trim()
     setNameMissing(name === '')
     if (name === '') return
-    const saved = await save.act({ name, tags: readTags(draft.tags), body: mutable(body), note })
+    const fillings = materials === undefined ? {} : { materials }
+    const saved = await save.act({
+      ...{ name, note, tags: readTags(draft.tags), body: mutable(body) },
+      ...fillings,
+    })
     if (saved.ok) go({ room: 'designs', id: saved.value.id })
   }
+  const filled = Object.keys(materials ?? {}).length
   return (
-    <div className="draft">
-      <div className="draft-seen">
-        {source}
-        {assembly !== undefined && (
-          <BeadPicture
-            scene={assembly.scene}
-            label="The chart, drawn as beads"
-            description={`${format.counted(assembly.scene.xMm.length, 'bead')} in ${format.counted(chart.rows.length, 'row')}.`}
-          />
-        )}
-        <FigureList row figures={firstFigures(reading, body, format)} />
-        <SlotCounts reading={reading} palette={body.palette} format={format} />
-        {answer?.ok === false && <RefusalNotice refusal={answer.error} />}
-      </div>
-      <div className="draft-said">
-        {children}
-        <DraftFields
-          draft={draft}
-          onChange={setDraft}
-          decimal={format.decimal}
-          nameError={
-            isNameMissing && draft.name.trim() === ''
-              ? 'The design has no name yet. Give it one you will know it by.'
-              : undefined
-          }
-        />
-        {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
-        <div className="draft-confirm">
-          <Button kind="primary" icon="check" busy={save.isBusy} onClick={() => void confirm()}>
-            Add this design
-          </Button>
-          <p className="designs-quiet">Beads from stock are chosen on its page.</p>
-        </div>
+    <div className="draft-said">
+      {children}
+      <DraftFields
+        draft={draft}
+        onChange={onDraft}
+        decimal={format.decimal}
+        nameError={
+          isNameMissing && draft.name.trim() === ''
+            ? 'The design has no name yet. Give it one you will know it by.'
+            : undefined
+        }
+      />
+      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      <div className="draft-confirm">
+        <Button
+          kind="primary"
+          icon="check"
+          busy={save.isBusy}
+          disabled={blocked !== undefined}
+          onClick={() => void confirm()}
+        >
+          Add this design
+        </Button>
+        <p className="designs-quiet">
+          {blocked ??
+            (filled === 0
+              ? 'Beads from stock are chosen on its page.'
+              : `${format.counted(filled, 'slot')} filled from stock already.`)}
+        </p>
       </div>
     </div>
   )
@@ -105,6 +154,6 @@ export function DraftDesk({
 type Saved = Parameters<ReturnType<typeof useAct<'designs.save'>>['act']>[0]['body']
 
 /** The contract's type of the same shape. */
-function mutable(body: ReturnType<typeof draftBody>): Saved {
+function mutable(body: Body): Saved {
   return body as Saved
 }

@@ -21,6 +21,12 @@ export function DraftFields({ draft, onChange, decimal, nameError }: DraftFields
   const set = (part: Partial<Draft>) => onChange({ ...draft, ...part })
   return (
     <div className="draft-fields">
+      <Picker
+        label="Bead form"
+        value={draft.formId}
+        options={formOptions(decimal)}
+        onChange={(formId) => formId !== null && set({ formId })}
+      />
       <TextInput
         label="Name"
         value={draft.name}
@@ -34,12 +40,6 @@ export function DraftFields({ draft, onChange, decimal, nameError }: DraftFields
         hint="Parted by commas: earrings, brick"
         value={draft.tags}
         onChange={(tags) => set({ tags })}
-      />
-      <Picker
-        label="Bead form"
-        value={draft.formId}
-        options={formOptions(decimal)}
-        onChange={(formId) => formId !== null && set({ formId })}
       />
       <SegmentedChoice
         label="What you sell as one"

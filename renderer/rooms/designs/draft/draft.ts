@@ -1,5 +1,10 @@
 import type { ChartJson } from '../../../../shared-core/chart/chart-json.ts'
-import type { DesignBody, Extra } from '../../../../shared-core/design/design.ts'
+import type {
+  DesignBody,
+  Extra,
+  PaletteSlot,
+  Strand,
+} from '../../../../shared-core/design/design.ts'
 import { firstPalette } from './first-palette.ts'
 
 /** What one unit of a design is: two alike, or one. */
@@ -54,15 +59,33 @@ export function readTags(text: string): string[] {
   return [...new Set(tags.filter((tag) => tag !== ''))].slice(0, 20)
 }
 
+/** What a way in knows beside the chart: its colours, and strands that hang from it. */
+export type DraftAdditions = Readonly<{
+  palette?: readonly PaletteSlot[] | undefined
+  strands?: readonly Strand[] | undefined
+}>
+
+/** The id of a draft's one panel, for strands to hang from. */
+export const DRAFT_PANEL = 'panel'
+
 /** The design that a chart becomes. */
-export function draftBody(chart: ChartJson, draft: Draft): DesignBody {
+export function draftBody(
+  chart: ChartJson,
+  draft: Draft,
+  { palette, strands = [] }: DraftAdditions = {},
+): DesignBody {
   return {
     unitName: draft.unitName.trim() || 'piece',
-    palette: firstPalette(chart, draft.formId),
+    palette:
+      palette ??
+      firstPalette(
+        [...chart.rows.map(({ cells }) => cells), ...strands.map(({ beads }) => beads)],
+        draft.formId,
+      ),
     parts: [
       {
         kind: 'panel',
-        id: 'panel',
+        id: DRAFT_PANEL,
         name: 'Panel',
         chart,
         formId: draft.formId,
@@ -70,6 +93,7 @@ export function draftBody(chart: ChartJson, draft: Draft): DesignBody {
         mirrored: draft.mirrored,
         route: {},
       },
+      ...strands,
     ],
     extras: draft.extras.filter(({ name }) => name.trim() !== ''),
     threadId: draft.threadId,

@@ -1,5 +1,4 @@
 import { slotIndex, slotLabel } from '../../../../shared-core/chart/chart.ts'
-import type { ChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import type { PaletteSlot } from '../../../../shared-core/design/design.ts'
 
 /** Colours a new chart is drawn in until beads are chosen: far apart in lightness as well as in hue. */
@@ -18,20 +17,21 @@ const firstLooks = [
   ['coral', '#d8735f'],
 ] as const
 
-/** A palette for every slot a chart uses, A to the last, each in a colour of its own as far as they go. */
-export function firstPalette(chart: ChartJson, formId: string): readonly PaletteSlot[] {
-  return Array.from({ length: lastSlot(chart) + 1 }, (_, at) => {
+/** A palette for every slot that runs of beads use, A to the last, each in a colour of its own as far as they go. */
+export function firstPalette(runs: readonly string[], formId: string): readonly PaletteSlot[] {
+  return Array.from({ length: lastSlot(runs) + 1 }, (_, at) => {
     const [name, colourHex] = firstLooks[at % firstLooks.length] ?? firstLooks[0]
     const finish = at % 3 === 2 ? ('gloss' as const) : ('matte' as const)
     return { label: slotLabel(at), name, formId, colourHex, finish }
   })
 }
 
-function lastSlot({ rows }: ChartJson): number {
+function lastSlot(runs: readonly string[]): number {
   let last = 0
-  for (const { cells } of rows) {
-    for (const [letters] of cells.matchAll(/[A-Z]+/g))
+  for (const text of runs) {
+    for (const [letters] of text.matchAll(/[A-Z]+/g)) {
       last = Math.max(last, slotIndex(letters) ?? 0)
+    }
   }
   return last
 }

@@ -1,8 +1,10 @@
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Format } from '../../../app/format.ts'
+import { Badge } from '../../../ui/badge.tsx'
 import { BasisMark } from '../../../ui/basis-mark.tsx'
 import { Swatch } from '../../../ui/swatch.tsx'
 import { Table } from '../../../ui/table.tsx'
+import type { MaterialRow } from '../page/open-design.ts'
 import type { PlainReading } from '../reading/plain-reading.ts'
 
 /** Beads by slot: counted, and weighed as the tables or this workshop's scale have it. */
@@ -10,10 +12,13 @@ export function SlotCounts({
   reading,
   palette,
   format,
+  inStock,
 }: Readonly<{
   reading: PlainReading | undefined
   palette: DesignBody['palette']
   format: Format
+  /** Beads of stock by slot letter; adds what is free of each. */
+  inStock?: ReadonlyMap<string, MaterialRow> | undefined
 }>) {
   return (
     <Table
@@ -57,7 +62,36 @@ export function SlotCounts({
           align: 'end',
           cell: ({ needMg }) => format.mass(needMg.value),
         },
+        ...(inStock === undefined
+          ? []
+          : [
+              {
+                key: 'stock',
+                head: 'Free in stock',
+                cell: (one: SlotCount) => (
+                  <FreeInStock one={one} bead={inStock.get(one.label)} format={format} />
+                ),
+              },
+            ]),
       ]}
     />
+  )
+}
+
+type SlotCount = PlainReading['counts'][number]
+
+/** What is free of the bead in a slot, and whether one unit can be made of it. */
+function FreeInStock({
+  one,
+  bead,
+  format,
+}: Readonly<{ one: SlotCount; bead: MaterialRow | undefined; format: Format }>) {
+  if (bead === undefined) return <span className="designs-quiet">Not chosen</span>
+  const need = bead.unit === 'mg' ? one.needMg.value : one.count
+  const isEnough = bead.available >= need
+  return (
+    <Badge tone={isEnough ? 'good' : 'attention'}>
+      {`${format.quantity(bead.available, bead.unit)}, ${isEnough ? 'enough' : 'too little'}`}
+    </Badge>
   )
 }
