@@ -32,6 +32,8 @@ type DraftDeskProps = Readonly<{
   materials?: Readonly<Record<string, string>> | undefined
   /** Beads of stock by the letter of the slot they fill, to compare with what is needed. */
   inStock?: ReadonlyMap<string, MaterialRow> | undefined
+  /** The view of the design that is opened once it is added; its page when left out. */
+  opens?: string | undefined
   /** Kept with the first version: where the chart came from. */
   note: string
   /** Why it cannot be added now; the chart shown is then the last good one. */
@@ -97,6 +99,7 @@ function DraftSaid({
   onDraft,
   materials,
   note,
+  opens,
   blocked,
   children,
   body,
@@ -113,7 +116,7 @@ function DraftSaid({
       ...{ name, note, tags: readTags(draft.tags), body: mutable(body) },
       ...fillings,
     })
-    if (saved.ok) go({ room: 'designs', id: saved.value.id })
+    if (saved.ok) go({ room: 'designs', id: saved.value.id, sub: opens })
   }
   const filled = Object.keys(materials ?? {}).length
   return (

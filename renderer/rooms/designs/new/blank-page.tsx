@@ -18,6 +18,7 @@ import { Select } from '../../../ui/select.tsx'
 import { type Draft, firstDraft } from '../draft/draft.ts'
 import { DraftDesk } from '../draft/draft-desk.tsx'
 import { stitchOptions } from '../draft/trade-options.ts'
+import { DRAW } from '../places.ts'
 import { beadSizeOf } from './bead-size.ts'
 import { tooManyBeads } from './drawable.ts'
 import { ExtentInput } from './extent-input.tsx'
@@ -44,6 +45,7 @@ export function BlankPage() {
         <DraftDesk
           {...{ draft, chart, blocked }}
           onDraft={setDraft}
+          opens={DRAW}
           note={`Begun blank in ${stitchName(wanted.stitch)}`}
           source={<Understood stitch={wanted.stitch} size={size} />}
         >

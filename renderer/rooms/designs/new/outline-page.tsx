@@ -4,6 +4,7 @@ import { Room } from '../../../app/room.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { firstDraft } from '../draft/draft.ts'
 import { DraftDesk } from '../draft/draft-desk.tsx'
+import { DRAW } from '../places.ts'
 import { drawShape, type ShapeWanted } from './outline-draft.ts'
 import { OutlineFields, shapeName } from './outline-fields.tsx'
 import { toWays } from './to-ways.ts'
@@ -36,6 +37,7 @@ export function OutlinePage() {
         <DraftDesk
           draft={draft}
           onDraft={setDraft}
+          opens={DRAW}
           chart={shape.chart}
           strands={shape.strands}
           note={`Drawn as a ${name}`}
