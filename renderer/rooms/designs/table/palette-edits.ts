@@ -10,8 +10,7 @@ export const MOST_SLOTS = 2_000
 /** The body with one more slot at the end of its palette, in the form of the panel that is drawn on. */
 export function withNewSlot(body: DesignBody, formId: string): DesignBody {
   const label = slotLabel(body.palette.length)
-  const rows = [{ start: 0, cells: `1${label}` }]
-  const fresh = firstPalette({ stitch: 'square', rows }, formId).at(-1)
+  const fresh = firstPalette([`1${label}`], formId).at(-1)
   return fresh === undefined ? body : { ...body, palette: [...body.palette, fresh] }
 }
 
