@@ -1,4 +1,5 @@
-import { readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { rmSync } from 'node:fs'
+import { mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { basename, dirname, extname, join } from 'node:path'
 
 import { app, type BrowserWindow, nativeTheme, shell } from 'electron'
@@ -47,6 +48,7 @@ const handlers: Handlers = {
     const trouble = await shell.openPath(path)
     return trouble === '' ? ok({}) : err(noProgram(path))
   },
+  'file.view': viewFile,
   'window.setTheme': async ({ theme }) => {
     nativeTheme.themeSource = theme
     return ok({})
@@ -119,6 +121,32 @@ async function saveFile(
   return ok({ kind: 'saved', savedId, fileName: basename(path), folder: dirname(path) })
 }
 
+/** Writes a document to a place of its own for this run and opens it there, to be looked at or printed. */
+async function viewFile({
+  file,
+}: ParsedShellInput<'file.view'>): Promise<Answer<ShellCallOutput<'file.view'>>> {
+  const name = basename(file.fileName)
+  if (!openable.includes(extname(name).toLowerCase())) return err(notSaved)
+  const path = join(await viewedFolder(), name)
+  await writeWhole(path, Buffer.from(file.base64, 'base64'))
+  const trouble = await shell.openPath(path)
+  return trouble === '' ? ok({}) : err(noViewer)
+}
+
+/** A new folder for each document, so that an older one still open is not written over. */
+async function viewedFolder(): Promise<string> {
+  const folder = await mkdtemp(join(app.getPath('temp'), 'tallystrand-'))
+  app.once('will-quit', () => {
+    try {
+      rmSync(folder, { recursive: true, force: true })
+    } catch (cause) {
+      // A viewer may hold it still; the system empties its temporary folder in time.
+      log('a viewed document stayed behind', cause)
+    }
+  })
+  return folder
+}
+
 /** A file that is there before stays as it was until the new one is whole. */
 async function writeWhole(path: string, bytes: Buffer): Promise<void> {
   const draft = `${path}.part`
@@ -141,6 +169,12 @@ const notSaved: Refusal = {
   code: 'file-not-saved-here',
   message: 'That file was not saved since the studio opened, or is of a kind it does not open.',
   next: 'Open it from its folder.',
+}
+
+const noViewer: Refusal = {
+  code: 'no-program',
+  message: 'No program on this computer opens this kind of document.',
+  next: 'Save it instead, and print it where there is one.',
 }
 
 function noProgram(path: string): Refusal {

@@ -36,3 +36,11 @@ export async function saveFile(title: string, { fileName, base64 }: FileBytes): 
   })
   return true
 }
+
+/** Opens a made document in its usual program without asking where to keep it. Says what went wrong itself. */
+export async function viewFile({ fileName, base64 }: FileBytes): Promise<boolean> {
+  const answer = await bridge.shell('file.view', { file: { fileName, base64 } })
+  if (answer.ok) return true
+  showToast({ tone: 'refused', text: `${answer.error.message} ${answer.error.next}` })
+  return false
+}

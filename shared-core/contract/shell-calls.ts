@@ -50,6 +50,12 @@ export const shellCalls = {
     input: z.strictObject({ savedId }),
     output: nothing,
   },
+  'file.view': {
+    summary:
+      'Opens a made document in its usual program, from a place that is emptied when the studio closes.',
+    input: z.strictObject({ file: fileBytes }),
+    output: nothing,
+  },
   'window.setTheme': {
     summary: 'Makes menus, dialogs and the next first paint follow the chosen theme.',
     input: z.strictObject({ theme: z.enum(['light', 'dark', 'system']) }),

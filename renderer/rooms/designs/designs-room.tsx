@@ -4,7 +4,8 @@ import { Gallery } from './gallery/gallery.tsx'
 import { NewDesign } from './new/new-design.tsx'
 import { DesignPage } from './page/design-page.tsx'
 import { viewOf } from './page/views.ts'
-import { BRING_IN, DRAW, NEW } from './places.ts'
+import { BRING_IN, DRAW, NEW, PRINT } from './places.ts'
+import { PrintPage } from './print/print-page.tsx'
 import { DrawingTable } from './table/drawing-table.tsx'
 import './designs.css'
 
@@ -15,5 +16,6 @@ export function DesignsRoom() {
   if (id === NEW) return <NewDesign />
   if (id === BRING_IN || id === 'import') return <GridPage />
   if (sub === DRAW) return <DrawingTable key={id} id={id} />
+  if (sub === PRINT) return <PrintPage key={id} id={id} />
   return <DesignPage key={id} id={id} view={viewOf(sub)} />
 }

@@ -3,3 +3,5 @@ export const BRING_IN = 'bring-in'
 export const NEW = 'new'
 /** The view of a design that is its drawing table. */
 export const DRAW = 'draw'
+/** The view of a design on its way out: sheet and files. */
+export const PRINT = 'print'

@@ -3,7 +3,6 @@ import { readDesign } from '../../../../shared-core/design/read-design.ts'
 import type { MadeSheet, SheetOrder } from '../document-task.ts'
 import type { Page } from '../draw-list.ts'
 import { measureText, missingScripts } from '../fonts.ts'
-import { paintPdf } from '../paint-pdf.ts'
 import { textsOf } from './caution-pages.ts'
 import { patternSheet } from './pattern-sheet.ts'
 import type { SheetData } from './sheet-data.ts'
@@ -29,6 +28,8 @@ export async function makePatternSheet(
   { name, maker }: Pick<SheetData, 'name' | 'maker'>,
   madeAtMs: number,
 ): Promise<MadeSheet> {
+  // Loaded with the first PDF: a sheet is looked at before it is saved.
+  const { paintPdf } = await import('../paint-pdf.ts')
   const info = { title: `${name}: pattern sheet`, author: maker, madeAtMs }
   return { bytes: await paintPdf(pages, info), pages: pages.length, missingScripts }
 }

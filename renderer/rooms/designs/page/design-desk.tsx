@@ -90,6 +90,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
           <Button kind="quiet" onClick={() => setSheet('versions')}>
             {`Version ${design.version}`}
           </Button>
+          <ButtonLink href={`#/designs/${design.id}/print`}>Print and export</ButtonLink>
           <Button onClick={() => setSheet('working')}>Working</Button>
           <Button onClick={() => setSheet('details')}>Details</Button>
           <ButtonLink icon="brush" href={hrefTo({ room: 'designs', id: design.id, sub: DRAW })}>
