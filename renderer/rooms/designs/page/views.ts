@@ -8,7 +8,20 @@ export const views = [
   { name: 'steps', label: 'Steps' },
 ] as const
 
+/** What is worked on beside the drawing itself, each on a screen of its own. */
+export const plans = [
+  { name: 'parts', label: 'Parts' },
+  { name: 'colourways', label: 'Colourways' },
+  { name: 'versions', label: 'Versions' },
+] as const
+
+export type PlanName = (typeof plans)[number]['name']
 export type ViewName = (typeof views)[number]['name']
+
+/** The plan an address names, if it names one. */
+export function planOf(sub: string | undefined): PlanName | undefined {
+  return plans.find(({ name }) => name === sub)?.name
+}
 
 /** The view an address names; the beads when it names none. */
 export function viewOf(sub: string | undefined): ViewName {

@@ -1,0 +1,125 @@
+import { type FocusEvent, type KeyboardEvent, type ReactNode, useState } from 'react'
+import type { ParseResult } from '../../../../shared-core/units/parse-options.ts'
+import { QuantityInput } from '../../../ui/quantity-input.tsx'
+import { TextInput } from '../../../ui/text-input.tsx'
+
+/** A text that changes its design once it is done: on leaving the field or by Enter. Escape takes the typing back. */
+export function KeptText({
+  label,
+  value,
+  onKeep,
+  refuse,
+  onTry,
+  ...rest
+}: Readonly<{
+  label: string
+  value: string
+  onKeep: (value: string) => void
+  /** A whole sentence for what cannot be kept. */
+  refuse?: (value: string) => string | undefined
+  /** Told at every key, for what follows the typing; `undefined` when it is over. */
+  onTry?: (value: string | undefined) => void
+  hint?: ReactNode
+  labelHidden?: boolean
+  maxLength?: number
+  placeholder?: string
+}>) {
+  const [typed, setTyped] = useState<string>()
+  const text = typed ?? value
+  function end(keeps: boolean) {
+    const isKept = keeps && typed !== undefined && refuse?.(typed) === undefined
+    if (isKept && typed.trim() !== value) onKeep(typed.trim())
+    // What cannot be kept stays to be mended; leaving by Escape drops it.
+    if (isKept || !keeps) setTyped(undefined)
+    if (isKept || !keeps) onTry?.(undefined)
+  }
+  return (
+    <Kept onEnd={end}>
+      <TextInput
+        {...rest}
+        label={label}
+        value={text}
+        error={typed === undefined ? undefined : refuse?.(typed)}
+        onChange={(next) => {
+          setTyped(next)
+          onTry?.(next)
+        }}
+      />
+    </Kept>
+  )
+}
+
+/** A figure that changes its design once it is done. Empty keeps `undefined` where that is allowed. */
+export function KeptFigure<T extends number>({
+  label,
+  value,
+  write,
+  parse,
+  range: [least, most],
+  optional = false,
+  onKeep,
+  ...rest
+}: Readonly<{
+  label: string
+  value: number | undefined
+  write: (value: number) => string
+  parse: (text: string) => ParseResult<T>
+  /** The least and the most that is accepted. */
+  range: readonly [number, number]
+  optional?: boolean
+  onKeep: (value: number | undefined) => void
+  hint?: ReactNode
+  labelHidden?: boolean
+}>) {
+  const [typed, setTyped] = useState<string>()
+  const text = typed ?? (value === undefined ? '' : write(value))
+  const read = typed === undefined || typed.trim() === '' ? undefined : parse(typed)
+  const found = read?.ok === true ? read.value.value : undefined
+  const isEmpty = typed?.trim() === ''
+  const error =
+    isEmpty && !optional
+      ? `Type a number from ${write(least)} to ${write(most)}.`
+      : found !== undefined && (found < least || found > most)
+        ? `${write(found)} is too ${found < least ? 'small' : 'large'}: from ${write(least)} to ${write(most)}.`
+        : undefined
+  function end(keeps: boolean) {
+    const isKept = error === undefined && (found !== undefined || (isEmpty && optional))
+    if (keeps && typed !== undefined && isKept && found !== value) onKeep(found)
+    if (!keeps || isKept) setTyped(undefined)
+  }
+  return (
+    <Kept onEnd={end}>
+      <QuantityInput
+        {...rest}
+        label={label}
+        optional={optional}
+        text={text}
+        parse={parse}
+        error={error}
+        onText={setTyped}
+      />
+    </Kept>
+  )
+}
+
+/** Tells when a field is done: left or Enter keeps it, Escape does not. */
+function Kept({
+  onEnd,
+  children,
+}: Readonly<{ onEnd: (keeps: boolean) => void; children: ReactNode }>) {
+  function onKeyDown(event: KeyboardEvent) {
+    if (event.key === 'Enter') onEnd(true)
+    if (event.key !== 'Escape') return
+    event.stopPropagation()
+    onEnd(false)
+  }
+  function onBlur({ currentTarget, relatedTarget }: FocusEvent) {
+    if (!currentTarget.contains(relatedTarget)) onEnd(true)
+  }
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: what comes up from the field within is heard here
+    <div className="kept-field" onKeyDown={onKeyDown} onBlur={onBlur}>
+      {children}
+    </div>
+  )
+}

@@ -1,0 +1,49 @@
+import { useMemo } from 'react'
+import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { useCall } from '../../../app/use-call.ts'
+import { type Assembly, assemble } from '../assembly/assemble.ts'
+import type { DesignDetail, MaterialRow } from '../page/open-design.ts'
+import { slotBeads } from '../page/slot-beads.ts'
+import type { PlainReading } from '../reading/plain-reading.ts'
+import { slotCalibrations } from '../reading/slot-calibrations.ts'
+import { useReading } from '../reading/use-reading.ts'
+
+/** One version as it is compared: its body, what was read of it, and how it is drawn. */
+export type VersionShown = Readonly<{
+  design: DesignDetail | undefined
+  reading: PlainReading | undefined
+  assembly: Assembly | undefined
+  refusal: Refusal | undefined
+}>
+
+/** Reads and draws one version, in the beads of the design's first colourway. */
+export function useVersion(
+  id: string,
+  version: number | undefined,
+  materials: readonly MaterialRow[],
+): VersionShown {
+  const { value, refusal } = useCall('designs.read', version === undefined ? null : { id, version })
+  const question = useMemo(() => value && questionOf(value), [value])
+  const answer = useReading(question)
+  const assembly = useMemo(() => {
+    if (value === undefined) return undefined
+    const { body, colourways } = value
+    const looks = slotBeads(body.palette, colourways[0]?.materials ?? {}, materials)
+    return assemble({ body, tables: referenceTables, looks })
+  }, [value, materials])
+  return {
+    design: value,
+    reading: answer?.ok === true ? answer.value : undefined,
+    assembly,
+    refusal: refusal ?? (answer?.ok === false ? answer.error : undefined),
+  }
+}
+
+function questionOf({ body, colourways, beadsPerGram }: DesignDetail) {
+  const materials = colourways[0]?.materials ?? {}
+  return {
+    body,
+    calibrations: slotCalibrations(body.palette, referenceTables, { materials, beadsPerGram }),
+  }
+}
