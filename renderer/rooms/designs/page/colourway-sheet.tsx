@@ -8,8 +8,14 @@ import { RefusalNotice } from '../../../ui/notice.tsx'
 import { Picker } from '../../../ui/picker.tsx'
 import { SideSheet } from '../../../ui/side-sheet.tsx'
 import { TextInput } from '../../../ui/text-input.tsx'
+import { nearBeads } from '../colourways/near-beads.ts'
+import { NearList } from '../colourways/near-list.tsx'
+import { SwapSlots } from '../colourways/swap-slots.tsx'
+import type { PlainReading } from '../reading/plain-reading.ts'
 import { beadOptions, kindOptions } from './material-options.ts'
 import type { Colourway, DesignDetail, Fillings, MaterialRow } from './open-design.ts'
+import { slotBeads } from './slot-beads.ts'
+import '../colourways/colourways.css'
 
 type ColourwaySheetProps = Readonly<{
   design: DesignDetail
@@ -18,6 +24,7 @@ type ColourwaySheetProps = Readonly<{
   /** What a new one begins with. */
   startFrom?: Fillings
   materials: readonly MaterialRow[]
+  reading: PlainReading | undefined
   format: Format
   onTry: (fillings: Fillings) => void
   onSaved: (id: string) => void
@@ -30,6 +37,7 @@ export function ColourwaySheet({
   colourway,
   startFrom = {},
   materials,
+  reading,
   format,
   onTry,
   onSaved,
@@ -97,13 +105,26 @@ export function ColourwaySheet({
         }
         onChange={setName}
       />
-      {palette.map((slot) =>
-        picker(
-          slotKey(slot.label),
-          `Slot ${slot.label}, ${slot.name}`,
-          beadOptions(materials, slot, format),
-        ),
-      )}
+      {slotBeads(palette, fillings, materials).map((bead) => (
+        <div key={bead.slot.label} className="slot-choice">
+          {picker(
+            slotKey(bead.slot.label),
+            `Slot ${bead.slot.label}, ${bead.slot.name}`,
+            beadOptions(materials, bead.slot, format),
+          )}
+          <details>
+            <summary>{`Beads like ${bead.material?.name ?? bead.slot.name}`}</summary>
+            <NearList
+              label={`slot ${bead.slot.label}`}
+              beads={nearBeads(bead, materials, needOf(reading, bead.slot.label))}
+              unitName={design.body.unitName}
+              format={format}
+              onChoose={(id) => choose(slotKey(bead.slot.label), id)}
+            />
+          </details>
+        </div>
+      ))}
+      <SwapSlots palette={palette} fillings={fillings} onChange={setFillings} />
       {extras.map((extra) =>
         picker(
           extraKey(extra.id),
@@ -121,6 +142,10 @@ export function ColourwaySheet({
       {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
     </SideSheet>
   )
+}
+
+function needOf(reading: PlainReading | undefined, label: string): number {
+  return reading?.counts.find((slot) => slot.label === label)?.needMg.value ?? 0
 }
 
 /** Choices for keys that the design still has: a slot painted away takes its bead with it. */

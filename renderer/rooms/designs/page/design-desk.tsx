@@ -139,6 +139,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
           design={design}
           colourway={colourway}
           materials={materials}
+          reading={reading}
           format={format}
           onTry={tryFillings}
           onSaved={setColourwayId}
@@ -152,6 +153,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
           colourway={undefined}
           startFrom={fillings}
           materials={materials}
+          reading={reading}
           format={format}
           onTry={tryFillings}
           onSaved={setColourwayId}
