@@ -5,6 +5,7 @@ import type { PaletteSlot, Strand } from '../../../../shared-core/design/design.
 import type { Format } from '../../../app/format.ts'
 import { go } from '../../../app/place.ts'
 import { useAct } from '../../../app/use-act.ts'
+import { useCall } from '../../../app/use-call.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { BeadPicture } from '../../../drawing/bead-picture.tsx'
 import { Button } from '../../../ui/button.tsx'
@@ -56,7 +57,11 @@ export function DraftDesk(props: DraftDeskProps) {
   const { draft, chart, palette, strands } = props
   const format = useFormat()
   const body = useDraftBody(draft, chart, { palette, strands })
-  const question = useMemo(() => ({ body, calibrations: NO_WEIGHINGS }), [body])
+  const learned = useCall('workshop.pace', {}).value?.learned
+  const question = useMemo(
+    () => ({ body, calibrations: NO_WEIGHINGS, learned }),
+    [body, learned],
+  )
   const answer = useReading(question)
   const reading = answer?.ok === true ? answer.value : undefined
   const assembly = useMemo(

@@ -3,6 +3,7 @@ import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
+import { useCall } from '../../../app/use-call.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Button, ButtonLink } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
@@ -50,6 +51,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
   const fillings = tried.fillings ?? colourway?.materials ?? NO_FILLINGS
   const body = tried.body ?? design.body
   const { beadsPerGram } = design
+  const learned = useCall('workshop.pace', {}).value?.learned
 
   const question = useMemo(
     () => ({
@@ -58,8 +60,9 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
         materials: fillings,
         beadsPerGram,
       }),
+      learned,
     }),
-    [body, fillings, beadsPerGram],
+    [body, fillings, beadsPerGram, learned],
   )
   const answer = useReading(question)
   const reading = answer?.ok === true ? answer.value : undefined

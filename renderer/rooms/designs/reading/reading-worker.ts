@@ -6,8 +6,8 @@ import type { ReadingAnswer, ReadingQuestion } from './reading-question.ts'
 
 /** Reads giant designs beside the page, so that it stays quick. */
 addEventListener('message', ({ data }: MessageEvent<ReadingQuestion>) => {
-  const { body, calibrations } = data
-  const read = readDesign(body, { ...referenceTables, calibrations })
+  const { body, calibrations, learned } = data
+  const read = readDesign(body, { ...referenceTables, ...learned, calibrations })
   const answer: ReadingAnswer = read.ok ? ok(plainReading(read.value)) : read
   postMessage(answer)
 })

@@ -18,8 +18,8 @@ export function useReading(question: ReadingQuestion | undefined): ReadingAnswer
   return atOnce ?? later
 }
 
-function readNow({ body, calibrations }: ReadingQuestion): ReadingAnswer {
-  return readDesign(body, { ...referenceTables, calibrations })
+function readNow({ body, calibrations, learned }: ReadingQuestion): ReadingAnswer {
+  return readDesign(body, { ...referenceTables, ...learned, calibrations })
 }
 
 type Read = Readonly<{ question: ReadingQuestion; answer: ReadingAnswer }>

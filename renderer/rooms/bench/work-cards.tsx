@@ -1,0 +1,74 @@
+import type { Format } from '../../app/format.ts'
+import { hrefTo } from '../../app/place.ts'
+import { Badge } from '../../ui/badge.tsx'
+import { Icon } from '../../ui/icon.tsx'
+import { PieceThumbnail } from '../designs/assembly/piece-thumbnail.tsx'
+import { useDrawing } from '../designs/gallery/use-drawing.ts'
+import type { BenchWork } from './bench-places.ts'
+
+const WIDTH = 168
+const HEIGHT = 186
+
+/** Work under way, latest touched first, each one click from going on. */
+export function WorkCards({
+  works,
+  format,
+}: Readonly<{ works: readonly BenchWork[]; format: Format }>) {
+  if (works.length === 0) return null
+  return (
+    <section className="bench-under-way" aria-labelledby="bench-under-way">
+      <h2 id="bench-under-way" className="bench-head">
+        Under way
+      </h2>
+      <ul className="bench-cards">
+        {works.map((work) => (
+          <WorkCard key={work.id} work={work} format={format} />
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }>) {
+  const { id, designId, designName, colourwayName, units, unitsDone, unitName, order } = work
+  const drawing = useDrawing(designId, true)
+  return (
+    <li className="bench-card">
+      <PieceThumbnail
+        assembly={drawing?.assembly}
+        pictureKey={drawing?.key ?? ''}
+        label={`${designName}, drawn`}
+        width={WIDTH}
+        height={HEIGHT}
+      />
+      <div className="bench-card-text">
+        <h3>
+          <a href={hrefTo({ room: 'bench', id })}>{designName}</a>
+        </h3>
+        <p className="bench-soft">{colourwayName}</p>
+        <p>
+          <strong>{`${format.count(unitsDone)} of ${format.counted(units, unitName)}`}</strong>
+          {`, ${placeWords(work)}`}
+        </p>
+        <p className="bench-soft">
+          {`${format.duration(work.workedS)} of about ${format.duration(work.plannedS.value)}`}
+        </p>
+        <p>
+          {order === null ? (
+            <Badge tone="quiet">For the shelf</Badge>
+          ) : (
+            <Badge tone="busy">{`${order.code}, due ${format.away(order.dueOn)}`}</Badge>
+          )}
+        </p>
+        <span className="bench-go-on" aria-hidden="true">
+          {work.workedS === 0 ? 'Begin' : 'Go on'} <Icon name="forward" size={16} />
+        </span>
+      </div>
+    </li>
+  )
+}
+
+/** Where the hand is, in a few words. */
+function placeWords({ place, workedS }: BenchWork): string {
+  return workedS === 0 && place.step === 0 ? 'not stitched yet' : `at step ${place.step + 1}`
+}
