@@ -1,8 +1,9 @@
 import { usePlace } from '../../app/place.ts'
 import { BenchHome } from './bench-home.tsx'
-import { PACE_PAGE } from './bench-places.ts'
+import { PACE_PAGE, READING } from './bench-places.ts'
 import { FinishPage } from './finish/finish-page.tsx'
 import { PacePage } from './pace/pace-page.tsx'
+import { ReadingPage } from './work/reading-page.tsx'
 import { WorkPage } from './work/work-page.tsx'
 import './bench.css'
 
@@ -12,5 +13,6 @@ export function BenchRoom() {
   if (id === undefined) return <BenchHome />
   if (id === PACE_PAGE) return <PacePage />
   if (sub === 'finish') return <FinishPage key={id} id={id} />
+  if (sub === READING) return <ReadingPage key={id} id={id} />
   return <WorkPage key={id} id={id} />
 }

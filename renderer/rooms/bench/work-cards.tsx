@@ -4,7 +4,7 @@ import { Badge } from '../../ui/badge.tsx'
 import { Icon } from '../../ui/icon.tsx'
 import { PieceThumbnail } from '../designs/assembly/piece-thumbnail.tsx'
 import { useDrawing } from '../designs/gallery/use-drawing.ts'
-import type { BenchWork } from './bench-places.ts'
+import { type BenchWork, READING } from './bench-places.ts'
 
 const WIDTH = 168
 const HEIGHT = 186
@@ -43,7 +43,9 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
       />
       <div className="bench-card-text">
         <h3>
-          <a href={hrefTo({ room: 'bench', id })}>{designName}</a>
+          <a href={hrefTo({ room: 'bench', id, sub: isBegun(work) ? READING : undefined })}>
+            {designName}
+          </a>
         </h3>
         <p className="bench-soft">{colourwayName}</p>
         <p>
@@ -61,7 +63,7 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
           )}
         </p>
         <span className="bench-go-on" aria-hidden="true">
-          {work.workedS === 0 ? 'Begin' : 'Go on'} <Icon name="forward" size={16} />
+          {isBegun(work) ? 'Go on' : 'Begin'} <Icon name="forward" size={16} />
         </span>
       </div>
     </li>
@@ -69,6 +71,11 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
 }
 
 /** Where the hand is, in a few words. */
-function placeWords({ place, workedS }: BenchWork): string {
-  return workedS === 0 && place.step === 0 ? 'not stitched yet' : `at step ${place.step + 1}`
+function placeWords(work: BenchWork): string {
+  if (!isBegun(work)) return 'not stitched yet'
+  return work.unitsDone >= work.units ? 'all stitched' : `at step ${work.place.step + 1}`
+}
+
+function isBegun({ workedS, place }: BenchWork): boolean {
+  return workedS > 0 || place.copy + place.part + place.step > 0
 }

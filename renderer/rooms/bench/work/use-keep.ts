@@ -42,7 +42,10 @@ export function useKeep() {
   useEffect(
     () => () => {
       // The lists of the Bench show it once the page is left, not at every bead.
-      void keeper.settled().then(() => refreshAfter('bench.keep'))
+      // Once the reader has told its last: it does so as it goes, after this.
+      void Promise.resolve()
+        .then(() => keeper.settled())
+        .then(() => refreshAfter('bench.keep'))
     },
     [keeper],
   )

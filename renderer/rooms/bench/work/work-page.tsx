@@ -5,7 +5,7 @@ import { useFormat } from '../../../app/use-format.ts'
 import { ButtonLink } from '../../../ui/button.tsx'
 import { FigureList } from '../../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
-import { UP } from '../bench-places.ts'
+import { READING, UP } from '../bench-places.ts'
 import { PickTicks } from '../pick-ticks.tsx'
 import { GiveUp } from './give-up.tsx'
 import { WorkState } from './work-state.tsx'
@@ -25,12 +25,15 @@ export function WorkPage({ id }: Readonly<{ id: string }>) {
         isOpen && (
           <>
             <GiveUp work={work} />
+            <ButtonLink icon="check" href={hrefTo({ room: 'bench', id, sub: 'finish' })}>
+              Finish
+            </ButtonLink>
             <ButtonLink
               kind="primary"
-              icon="check"
-              href={hrefTo({ room: 'bench', id, sub: 'finish' })}
+              icon="forward"
+              href={hrefTo({ room: 'bench', id, sub: READING })}
             >
-              Finish
+              {work.workedS === 0 ? 'Begin row by row' : 'Go on'}
             </ButtonLink>
           </>
         )
