@@ -87,12 +87,16 @@ export const readBench: QueryHandler<'bench.read'> = async (reading, { id }) => 
     work,
     body: (await readBody(reading, row.version_id)) as MutableBody,
     fillings: await readFillings(reading, row.colourway_id),
-    held: held.flatMap(({ materialId, lotId, quantity }) => {
-      const material = plan.materials.get(materialId)
-      if (material === undefined) return []
-      const { name, drawer, unit } = material
-      return [{ materialId, name, lotId, dyeLot: dyeLots.get(lotId) ?? '', drawer, unit, quantity }]
-    }),
+    held: inDrawerOrder(
+      held.flatMap(({ materialId, lotId, quantity }) => {
+        const material = plan.materials.get(materialId)
+        if (material === undefined) return []
+        const { name, drawer, unit } = material
+        return [
+          { materialId, name, lotId, dyeLot: dyeLots.get(lotId) ?? '', drawer, unit, quantity },
+        ]
+      }),
+    ),
     beads: await Promise.all(
       beads.map(async ({ materialId, unit, slots }) => {
         const row = await getRow(reading.trx, 'material', materialId)
@@ -107,6 +111,14 @@ export const readBench: QueryHandler<'bench.read'> = async (reading, { id }) => 
       }),
     ),
   }
+}
+
+/** As they are fetched: drawer by drawer, then by name. */
+function inDrawerOrder<D extends Readonly<{ drawer: string; name: string; lotId: string }>>(
+  draws: D[],
+): D[] {
+  const key = ({ drawer, name, lotId }: D) => `${drawer}\n${name}\n${lotId}`
+  return draws.toSorted((a, b) => (key(a) < key(b) ? -1 : 1))
 }
 
 /** The contract's shape of a body: the same, but its lists may be changed. */
