@@ -58,10 +58,7 @@ export function DraftDesk(props: DraftDeskProps) {
   const format = useFormat()
   const body = useDraftBody(draft, chart, { palette, strands })
   const learned = useCall('workshop.pace', {}).value?.learned
-  const question = useMemo(
-    () => ({ body, calibrations: NO_WEIGHINGS, learned }),
-    [body, learned],
-  )
+  const question = useMemo(() => ({ body, calibrations: NO_WEIGHINGS, learned }), [body, learned])
   const answer = useReading(question)
   const reading = answer?.ok === true ? answer.value : undefined
   const assembly = useMemo(

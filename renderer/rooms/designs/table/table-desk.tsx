@@ -4,6 +4,7 @@ import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { isTyping } from '../../../app/is-typing.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
+import { useCall } from '../../../app/use-call.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
@@ -128,5 +129,6 @@ function useReadingQuestion(
     () => slotCalibrations(palette, referenceTables, { materials, beadsPerGram }),
     [palette, materials, beadsPerGram],
   )
-  return useMemo(() => ({ body, calibrations }), [body, calibrations])
+  const learned = useCall('workshop.pace', {}).value?.learned
+  return useMemo(() => ({ body, calibrations, learned }), [body, calibrations, learned])
 }
