@@ -24,7 +24,8 @@ const MOST_REFUSALS = 50
  *
  * Text before the first row is passed over. Lines may stand in any order; each is placed by its own
  * words about its ends, or as `LastLines.impliedFrom` tells. Where no side is given, rows begin by
- * turns at the left and the right, on a loom all at the left.
+ * turns at the left and the right, on a loom all at the left. A row that cannot be placed only because
+ * the row beside it could not be read is not named: mending that one mends both.
  *
  * @returns The chart, cut as by `normaliseChart`; or every fault with its line: no rows, a row's number
  *   or run that cannot be read, ends that cannot be told or do not agree with the beads counted, a row
@@ -46,7 +47,8 @@ export function parseWordChart(
     if (!isBegun) continue
     const read = readWordLine(line)
     const fault = 'code' in read ? read : builder.add(read)
-    if (fault !== undefined) refusals.push(refuse(fault, i + 1))
+    const follows = builder.lose(fault, 'code' in read ? rowsNamed(line) : read.rows)
+    if (fault !== undefined && ('code' in read || !follows)) refusals.push(refuse(fault, i + 1))
     if (refusals.length >= MOST_REFUSALS) break
   }
   if (refusals.length > 0) return err(refusals)
@@ -61,11 +63,18 @@ export function parseWordChart(
   })
 }
 
+/** The row a line begins with, though the rest of it cannot be read. */
+function rowsNamed(line: string): readonly number[] {
+  const number = /\d{1,7}/.exec(line)?.[0]
+  return number === undefined ? [] : [Number(number) - 1]
+}
+
 /** Puts lines where their ends say. */
 class ChartBuilder {
   readonly #stitch: StitchKind
   readonly #last: LastLines
   readonly #rows = new Map<number, LatticeRow>()
+  readonly #lost = new Set<number>()
   #cells = 0
   #anchor: number | undefined
   #side: Side = 'left'
@@ -94,6 +103,14 @@ class ChartBuilder {
     keepLine(this.#stitch, line, this.#last)
     this.#side = this.#stitch === 'loom' || side === 'right' ? 'left' : 'right'
     return undefined
+  }
+
+  /** Remembers the rows of a line with a fault; whether one beside them was lost before. */
+  lose(fault: WordFault | undefined, rows: readonly number[]): boolean {
+    if (fault === undefined) return false
+    const follows = rows.some((row) => this.#lost.has(row - 1) || this.#lost.has(row + 1))
+    for (const row of rows) this.#lost.add(row)
+    return follows
   }
 
   chart(): Chart {
