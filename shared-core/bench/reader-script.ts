@@ -16,10 +16,12 @@ export type BridgeAt = Readonly<{ place: number; a: number; b: number }>
  * One step: a bead or a pair, a way woven, an end finished.
  *
  * `beads` are picked up here, in working order, by their numbers in the chart as it is drawn, also
- * where the copy is a mirrored one; `slots` are their slots' indexes.
+ * where the copy is a mirrored one; `slots` are their slots' indexes. `text` says all with slot
+ * letters; `way` only how the needle goes, with the beads' names.
  */
 export type ReaderStep = Readonly<{
   text: string
+  way: string
   beads: readonly number[]
   slots: readonly number[]
   bridges: readonly BridgeAt[]
@@ -43,6 +45,8 @@ export type ReaderLine = Readonly<{
   steps: readonly ReaderStep[]
   /** The length to cut, mm, where a new one begins. */
   threadMm: number | undefined
+  /** Whether that length is doubled on the needle. */
+  isDoubled: boolean
   /** Warps to hang and the length of each, mm. */
   warps: Readonly<{ count: number; lengthMm: number }> | undefined
   turns: Readonly<{ roundEdge: boolean; roundBead: boolean }>

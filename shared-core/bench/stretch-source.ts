@@ -8,6 +8,8 @@ export type StretchSource = Readonly<{
   /** The route as it is told: of the image, where the copy is a mirrored one. */
   route: EventList
   words: StepWords
+  /** The name of a bead of the route, for the brief words. */
+  nameOf: (bead: number) => string
   /** The bead of the chart as it is drawn, for a bead of the route. */
   drawnBead: (bead: number) => number
   /** Slot index of a bead of the chart as it is drawn. */

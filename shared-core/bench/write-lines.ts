@@ -27,10 +27,12 @@ type Group = { readonly manner: Manner; readonly row: number; readonly steps: Be
  * change of thread, one for the ends. Every step stands in exactly one line.
  *
  * @param steps - The steps of the source's route.
+ * @param ways - The same steps, told briefly.
  */
 export function writeLines(
   source: StretchSource,
   steps: readonly BenchStep[],
+  ways: readonly BenchStep[],
 ): readonly ReaderLine[] {
   const { route, words } = source
   const work: Work = { source, fromRight: false }
@@ -43,7 +45,7 @@ export function writeLines(
       rows =
         begun.length > 0 ? begun : [firstRow(source, group.steps) ?? (route.a[group.row] ?? 0) + 1]
     }
-    const line = writeLine(work, group, { firstStep, isContinued, rows })
+    const line = writeLine(work, group, { firstStep, isContinued, rows, ways })
     firstStep += group.steps.length
     return line
   })
@@ -90,15 +92,22 @@ function firstRow(
   return words.rowNumber(route.pool[route.a[first.fromEvent + at] ?? 0] ?? 0)
 }
 
-type Beginning = Readonly<{ firstStep: number; isContinued: boolean; rows: readonly number[] }>
+type Beginning = Readonly<{
+  firstStep: number
+  isContinued: boolean
+  rows: readonly number[]
+  ways: readonly BenchStep[]
+}>
 
 function writeLine(
   work: Work,
   group: Group,
-  { firstStep, isContinued, rows }: Beginning,
+  { firstStep, isContinued, rows, ways }: Beginning,
 ): ReaderLine {
-  const { part, route, perBeadS, perRowS } = work.source
-  const steps = group.steps.map((step) => writeStep(work, step))
+  const { part, route, words, perBeadS, perRowS } = work.source
+  const steps = group.steps.map((step, at) =>
+    writeStep(work, step, ways[firstStep + at]?.text ?? ''),
+  )
   const beads = steps.reduce((sum, step) => sum + step.beads.length, 0)
   const told = lineEvents(route, group.steps)
   const kind = kindOf(group.manner, part.kind, told.threadMm !== undefined)
@@ -110,6 +119,7 @@ function writeLine(
     firstStep,
     steps,
     ...told,
+    isDoubled: words.isDoubled,
     holes: [],
     estimateS: beads * perBeadS + (group.row >= 0 ? perRowS : 0),
   }

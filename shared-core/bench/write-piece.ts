@@ -14,13 +14,19 @@ import { type HoleTally, holeTally } from './hole-notes.ts'
 import type { ReaderPiece, ReaderStretch } from './reader-script.ts'
 import { writeStretch } from './write-stretch.ts'
 
+/** What a bead is called, by its slot's index. */
+export type BeadName = (slot: number) => string
+
 type OnePiece = Omit<ReaderPiece, 'copy' | 'copies'>
+
+/** What pieces are written with. */
+export type Writing = Readonly<{ context: ReadContext; beadName: BeadName }>
 
 const itself: MirrorBead = (bead) => bead
 
 /** One copy of a panel with every strand that hangs from it, as drawn or as its mirror image. */
 export function writePanelPiece(
-  context: ReadContext,
+  { context, beadName }: Writing,
   stitched: StitchedPanel,
   hanging: readonly ReadyStrand[],
   isMirrored: boolean,
@@ -41,6 +47,7 @@ export function writePanelPiece(
       part: { partId: panel.id, name: panel.name, kind: 'panel', copy: 0, copies: 1 },
       route: seen(journey.panelEvents ?? draft.events, image),
       words: isMirrored ? imageWords(words, image) : words,
+      nameOf: (bead) => beadName(index.slotOf[image(bead)] ?? 0),
       drawnBead: image,
       slotOf: index.slotOf,
       perBeadS: context.pace.perBeadS[chart.stitch].value,
@@ -49,7 +56,7 @@ export function writePanelPiece(
     { own: tally, joined: undefined },
   )
   const strands = journey.strands.map((laid, at) =>
-    strandStretch(context, laid, {
+    strandStretch({ context, beadName }, laid, {
       copy: journey.strands.slice(0, at).filter(({ ready }) => ready === laid.ready).length,
       route: seen(laid.events, itself),
       joined: { tally, drawnBead: image },
@@ -73,10 +80,10 @@ function imageWords(words: StepWords, image: MirrorBead): StepWords {
 }
 
 /** One copy of a strand that hangs from nothing. */
-export function writeLoosePiece(context: ReadContext, ready: ReadyStrand): OnePiece {
+export function writeLoosePiece(writing: Writing, ready: ReadyStrand): OnePiece {
   const { id, name } = ready.strand
-  const stretches = looseJourney(ready, context, LOOP_ROUNDS).strands.map((laid) =>
-    strandStretch(context, laid, { copy: 0, copies: 1, route: laid.events, joined: undefined }),
+  const stretches = looseJourney(ready, writing.context, LOOP_ROUNDS).strands.map((laid) =>
+    strandStretch(writing, laid, { copy: 0, copies: 1, route: laid.events, joined: undefined }),
   )
   return { partId: id, name, isMirrored: false, stretches }
 }
@@ -89,7 +96,7 @@ type OneStrand = Readonly<{
 }>
 
 function strandStretch(
-  context: ReadContext,
+  { context, beadName }: Writing,
   { ready }: LaidStrand,
   { copy, copies = ready.strand.copies, route, joined }: OneStrand,
 ): ReaderStretch {
@@ -99,6 +106,7 @@ function strandStretch(
       part: { partId: strand.id, name: strand.name, kind: 'strand', copy, copies },
       route,
       words: strandStepWords(slots, context.strands),
+      nameOf: (bead) => beadName(slots[bead] ?? 0),
       drawnBead: itself,
       slotOf: slots,
       perBeadS: context.pace.perBeadS.strand.value,

@@ -1,6 +1,7 @@
+import { slotLabel } from '../chart/chart.ts'
 import type { DesignBody } from '../design/design.ts'
 import { anchoredStrands, readyStrand, splitAnchors } from '../design/hanging-strands.ts'
-import type { ReadContext, ReadOptions } from '../design/read-options.ts'
+import type { ReadOptions } from '../design/read-options.ts'
 import {
   type ResolvedDesign,
   type ResolvedPanel,
@@ -11,7 +12,7 @@ import { stitchPanel } from '../design/stitch-panel.ts'
 import type { Refusal } from '../refusal.ts'
 import { ok, type Result } from '../result.ts'
 import type { ReaderPiece, ReaderScript } from './reader-script.ts'
-import { writeLoosePiece, writePanelPiece } from './write-piece.ts'
+import { type BeadName, type Writing, writeLoosePiece, writePanelPiece } from './write-piece.ts'
 
 /**
  * What the row reader shows for one unit of a design: every copy of every part in the order they are
@@ -19,18 +20,28 @@ import { writeLoosePiece, writePanelPiece } from './write-piece.ts'
  *
  * A mirrored panel's second, fourth ... copy is told as its mirror image: sides and left and right
  * change, and so do the beads its strands hang from. Refuses what `readDesign` refuses.
+ *
+ * @param beadName - What a slot's bead is called in the brief words; its letter unless told.
  */
-export function writeScript(body: DesignBody, options: ReadOptions): Result<ReaderScript, Refusal> {
+export function writeScript(
+  body: DesignBody,
+  options: ReadOptions,
+  beadName: BeadName = slotLabel,
+): Result<ReaderScript, Refusal> {
   const resolved = resolveDesign(body, options)
-  return resolved.ok ? ok({ pieces: piecesOf(resolved.value) }) : resolved
+  return resolved.ok ? ok({ pieces: piecesOf(resolved.value, beadName) }) : resolved
 }
 
-function piecesOf({ context, panels, strands }: ResolvedDesign): readonly ReaderPiece[] {
+function piecesOf(
+  { context, panels, strands }: ResolvedDesign,
+  beadName: BeadName,
+): readonly ReaderPiece[] {
+  const writing = { context, beadName }
   const byPanel = anchoredStrands(panels, strands)
   const pieces = new Map<string, readonly ReaderPiece[]>()
   const loose = new Set(strands)
   for (const panel of panels) {
-    const made = panelPieces(context, panel, byPanel.get(panel.panel.id) ?? [])
+    const made = panelPieces(writing, panel, byPanel.get(panel.panel.id) ?? [])
     pieces.set(panel.panel.id, made.pieces)
     for (const strand of made.hung) loose.delete(strand)
   }
@@ -41,23 +52,24 @@ function piecesOf({ context, panels, strands }: ResolvedDesign): readonly Reader
     const ready = readyStrand(context, strand, fallback)
     pieces.set(
       strand.strand.id,
-      copiesOf(strand.strand.copies, () => writeLoosePiece(context, ready)),
+      copiesOf(strand.strand.copies, () => writeLoosePiece(writing, ready)),
     )
   }
   return context.body.parts.flatMap(({ id }) => pieces.get(id) ?? [])
 }
 
 function panelPieces(
-  context: ReadContext,
+  writing: Writing,
   resolved: ResolvedPanel,
   strands: readonly ResolvedStrand[],
 ) {
+  const { context } = writing
   const { panel, form } = resolved
   const stitched = stitchPanel(context, resolved)
   const { anchored } = splitAnchors(stitched, strands)
   const ready = anchored.map((strand) => readyStrand(context, strand, form))
   const pieces = copiesOf(panel.copies, (isImage) =>
-    writePanelPiece(context, stitched, ready, panel.mirrored && isImage),
+    writePanelPiece(writing, stitched, ready, panel.mirrored && isImage),
   )
   return { pieces, hung: anchored }
 }

@@ -8,7 +8,11 @@ import type { StretchSource } from './stretch-source.ts'
 export type Work = { readonly source: StretchSource; fromRight: boolean }
 
 /** One step with the beads it picks up and the bridges it goes under. */
-export function writeStep(work: Work, { text, fromEvent, toEvent }: BenchStep): ReaderStep {
+export function writeStep(
+  work: Work,
+  { text, fromEvent, toEvent }: BenchStep,
+  way: string,
+): ReaderStep {
   const { route, words, drawnBead, slotOf } = work.source
   const beads: number[] = []
   const bridges: BridgeAt[] = []
@@ -24,5 +28,5 @@ export function writeStep(work: Work, { text, fromEvent, toEvent }: BenchStep): 
     }
     if (kind === PASS && code >> 2 === LOCK) hasLock = true
   }
-  return { text, beads, slots: beads.map((bead) => slotOf[bead] ?? 0), bridges, hasLock }
+  return { text, way, beads, slots: beads.map((bead) => slotOf[bead] ?? 0), bridges, hasLock }
 }

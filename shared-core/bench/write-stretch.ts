@@ -12,10 +12,11 @@ type Holes = Readonly<{
 
 /** One part's lines, each with what happens to holes in it. The tallies are counted on. */
 export function writeStretch(source: StretchSource, { own, joined }: Holes): ReaderStretch {
-  const { route, words, drawnBead } = source
+  const { route, words, drawnBead, nameOf } = source
   const steps = benchSteps(route, words)
+  const ways = benchSteps(route, { ...words, letterOf: nameOf, isBrief: true })
   const events = holeEvents(route, { tally: own, drawnBead }, joined)
-  const lines = withHoles(writeLines(source, steps), notesOf(steps, events))
+  const lines = withHoles(writeLines(source, steps, ways), notesOf(steps, events))
   return { ...source.part, steps: steps.length, lines }
 }
 

@@ -37,6 +37,8 @@ export type StepWords = Readonly<{
   growsUp: boolean
   /** Whether the thread is worked doubled: told where a length is begun. */
   isDoubled: boolean
+  /** Leaves out rows, beads picked up and lengths cut, where they are told elsewhere. */
+  isBrief?: boolean
 }>
 
 type Teller = {
@@ -90,12 +92,17 @@ function tell(teller: Teller, from: number, to: number): string {
   while (index <= to) {
     const kind = events.kind[index]
     const ends = kind === PASS || kind === JOIN ? samePurpose(events, index, to) : index
-    phrases.push(phraseOf(teller, index, ends))
+    const isLeftOut = teller.words.isBrief === true && TOLD_ELSEWHERE.has(kind)
+    const phrase = phraseOf(teller, index, ends)
+    if (!isLeftOut) phrases.push(phrase)
     index = ends + 1
   }
   const text = phrases.filter((phrase) => phrase !== '').join('; ')
   return text.charAt(0).toUpperCase() + text.slice(1)
 }
+
+/** What brief words leave out. */
+const TOLD_ELSEWHERE: ReadonlySet<number | undefined> = new Set([ROW, PICK_UP, ADD_THREAD, WARP])
 
 /** The last of the passes from `index` on that share its purpose, where they are told in one breath. */
 function samePurpose(events: EventList, index: number, to: number): number {

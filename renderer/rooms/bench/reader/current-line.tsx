@@ -41,10 +41,14 @@ export function CurrentLine(props: CurrentLineProps) {
         <span>{lineName(placed)}</span>
         {side !== '' && <span className="reader-line-side">{side}</span>}
         <span className="reader-line-of tabular">
-          {placed.rowAt > 0 && `${placed.rowAt} of ${rows}`}
-          {step !== undefined &&
-            line.steps.length > 1 &&
-            ` · step ${step + 1} of ${line.steps.length}`}
+          {[
+            placed.rowAt > 0 && `${placed.rowAt} of ${rows}`,
+            step !== undefined &&
+              line.steps.length > 1 &&
+              `step ${step + 1} of ${line.steps.length}`,
+          ]
+            .filter((part) => part !== false)
+            .join(' · ')}
         </span>
       </h2>
       <LinePicture {...props} />
@@ -66,11 +70,7 @@ export function CurrentLine(props: CurrentLineProps) {
           })}
         </ol>
       ) : (
-        <p className="reader-words reader-bare">
-          {step === undefined || line.kind === 'thread' || line.kind === 'warp'
-            ? tellBare(placed, tell)
-            : line.steps[step]?.text}
-        </p>
+        <p className="reader-words reader-bare">{tellBare(placed, tell)}</p>
       )}
       <p className="reader-work">{workWords(props)}</p>
     </div>
@@ -87,6 +87,5 @@ function sizeClass(slots: readonly number[]): string {
 function workWords({ placed, step, tell }: CurrentLineProps): string {
   const one = step === undefined ? undefined : placed.line.steps[step]
   if (one === undefined) return tellWork(placed, tell)
-  const told = one.beads.length > 0 ? one.text : ''
-  return told === '' ? '' : `${told}.`
+  return one.way === '' ? '' : `${one.way}.`
 }

@@ -1,8 +1,8 @@
 import { useMemo } from 'react'
 import type { PlacedLine, ReaderMap } from '../../../../shared-core/bench/reader-place.ts'
-import { highlightLayer } from '../../../drawing/layers/highlight-layer.ts'
 import { fitView, type SizePx } from '../../../drawing/view.ts'
 import type { Assembly } from '../../designs/assembly/assemble.ts'
+import { boxLayer } from './box-layer.ts'
 import { beadsInPicture, madeBeads, mirrorScene } from './piece-beads.ts'
 import { StillPicture } from './still-picture.tsx'
 import { pieceName } from './tell-line.ts'
@@ -27,7 +27,7 @@ export function PieceView({
         ? []
         : [
             washLayer(madeBeads(assembly, map, piece, inUnit)),
-            highlightLayer(at >= map.steps ? [] : beadsInPicture(assembly, placed)),
+            boxLayer(at >= map.steps ? [] : beadsInPicture(assembly, placed)),
           ],
     [assembly, map, piece, placed, inUnit, at],
   )

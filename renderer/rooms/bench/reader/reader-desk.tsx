@@ -4,7 +4,9 @@ import {
   lineOf,
   placeOf,
   type ReaderMap,
+  type ReaderStride,
 } from '../../../../shared-core/bench/reader-place.ts'
+import type { ReaderLine } from '../../../../shared-core/bench/reader-script.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import type { BeadLook } from '../../../drawing/bead-look.ts'
 import type { Assembly } from '../../designs/assembly/assemble.ts'
@@ -147,7 +149,7 @@ export function ReaderDesk(props: ReaderDeskProps) {
               data-reader-move
               onClick={() => act('next')}
             >
-              {isDone ? 'Finish' : settings.stride === 'step' ? 'Next bead' : 'Next row'}
+              {isDone ? 'Finish' : nextName(placed.line, step ?? 0, settings.stride)}
               {isTimed && isWorking && timerMs !== undefined && (
                 <span
                   key={at}
@@ -174,4 +176,9 @@ export function ReaderDesk(props: ReaderDeskProps) {
       </p>
     </>
   )
+}
+
+function nextName({ kind, steps }: ReaderLine, step: number, stride: ReaderStride): string {
+  if (kind !== 'row') return 'Next'
+  return stride === 'step' && step + 1 < steps.length ? 'Next bead' : 'Next row'
 }

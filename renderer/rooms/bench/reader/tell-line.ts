@@ -70,7 +70,7 @@ export function tellWork(
       ])
     case 'strand':
       return sentences([
-        ...line.steps.filter(({ beads }) => beads.length === 0).map(({ text }) => text),
+        ...line.steps.filter(({ beads }) => beads.length === 0).map(({ way }) => way),
         line.turns.roundBead &&
           'Skip the last bead, the turn bead, and go back up through the rest',
         line.hasReinforce && 'Go round once more as often as you planned',
@@ -79,7 +79,7 @@ export function tellWork(
       return ''
     case 'thread':
     case 'ends':
-      return sentences(line.steps.map(({ text }) => text))
+      return sentences(line.steps.map(({ way }) => way))
   }
 }
 
@@ -93,7 +93,8 @@ export function tellBare(
   }
   if (line.kind === 'thread' && line.threadMm !== undefined) {
     const isFirst = line.firstStep === 0 && line.steps.length === 1
-    return `${isFirst ? 'Cut' : 'Weave in the end, then cut'} ${telling.thread(line.threadMm)}`
+    const long = `${telling.thread(line.threadMm)}${line.isDoubled ? ' and double it' : ''}`
+    return `${isFirst ? 'Cut' : 'Weave in the end, then cut'} ${long}`
   }
   if (line.kind === 'ends') return 'Weave in and cut'
   return lineName({ line, stretch })
@@ -130,15 +131,9 @@ function sentences(parts: readonly (string | false)[]): string {
     .join(' ')
 }
 
-/** One step in words for ear and screen reader. */
-export function tellStep(step: ReaderStep, telling: Telling): string {
-  if (step.beads.length === 0) return step.text
-  const bridges = [...new Set(step.bridges.map(({ place }) => place))]
-  return sentences([
-    tellBeads(step.slots, telling),
-    bridges.length > 0 && `Under bridge ${bridges.join(' and ')}`,
-    step.hasLock && 'Lock',
-  ])
+/** One step in words: its beads, and how the needle goes. */
+export function tellStep({ slots, way }: ReaderStep, telling: Telling): string {
+  return sentences([slots.length > 0 && tellBeads(slots, telling), way])
 }
 
 /** A whole line in words for ear and screen reader. */

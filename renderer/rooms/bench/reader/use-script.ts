@@ -6,6 +6,7 @@ import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { assemble } from '../../designs/assembly/assemble.ts'
 import type { Fillings, MaterialRow } from '../../designs/page/open-design.ts'
 import { slotBeads } from '../../designs/page/slot-beads.ts'
+import { beadNameOf } from './telling.ts'
 
 /** Everything the reader shows of a design: its script laid out for the units, its picture, its beads by slot. */
 export function useScript(
@@ -14,14 +15,17 @@ export function useScript(
   materials: readonly MaterialRow[],
   units: number,
 ) {
-  const written = useMemo(() => writeScript(body, referenceTables), [body])
-  const map = useMemo(
-    () => (written.ok ? readerMap(written.value, Math.max(1, units)) : undefined),
-    [written, units],
-  )
   const beads = useMemo(
     () => slotBeads(body.palette, fillings, materials),
     [body, fillings, materials],
+  )
+  const written = useMemo(
+    () => writeScript(body, referenceTables, (slot) => beadNameOf(beads[slot])),
+    [body, beads],
+  )
+  const map = useMemo(
+    () => (written.ok ? readerMap(written.value, Math.max(1, units)) : undefined),
+    [written, units],
   )
   const assembly = useMemo(
     () => assemble({ body, tables: referenceTables, looks: beads }),
