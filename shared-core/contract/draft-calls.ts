@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { query, step } from './call.ts'
 import { chartJson, designBody, panel, stitch, strand } from './design-calls.ts'
+import { priceInputs } from './price-calls.ts'
 import * as s from './schemas.ts'
 
 const partId = panel.shape.id
@@ -104,6 +105,30 @@ export const draftCalls = {
     input: z.strictObject({ designId: s.id, position }),
     output: z.strictObject({ position, count: position }),
     changes: ['drafts'],
+  }),
+  'drafts.stock': query({
+    summary:
+      'What a drawing in a colourway is priced and made from: rates, and what of each lot is not promised.',
+    input: z.strictObject({ designId: s.id, colourwayId: s.id }),
+    output: z.strictObject({
+      /** As for the latest version; its materials are to be reckoned anew. */
+      inputs: priceInputs,
+      materials: z.array(
+        z.strictObject({
+          key: z.string(),
+          materialId: s.id,
+          name: z.string(),
+          unit: s.unit,
+          lotsMatter: z.boolean(),
+          /** `costMinor` buys `costQuantity`; null when no cost is known. */
+          cost: z
+            .strictObject({ costMinor: s.priceMinor, costQuantity: z.number().int().min(1) })
+            .nullable(),
+        }),
+      ),
+      lots: z.array(z.strictObject({ lotId: s.id, materialId: s.id, onHand: s.signedQuantity })),
+    }),
+    reads: ['prices', 'workshop', 'designs', 'stock', 'orders'],
   }),
   'drafts.forget': step({
     summary: 'Clears the drawing table of a design, strokes and all; its versions stay.',

@@ -5,6 +5,7 @@ import { readDrawing } from './design-drawing.ts'
 import { exportDesign } from './design-export.ts'
 import { archiveDesign, readDesignWhole, saveDesign } from './designs.ts'
 import { listDesigns } from './designs-list.ts'
+import { readDraftStock } from './draft-stock.ts'
 import { readDraftState, readDraftStrokes } from './drafts.ts'
 import type {
   ActHandler,
@@ -51,6 +52,7 @@ export const queryHandlers: {
   'designs.export': exportDesign,
   'drafts.state': readDraftState,
   'drafts.strokes': readDraftStrokes,
+  'drafts.stock': readDraftStock,
   'orders.list': listOrderViews,
   'orders.read': readOrder,
   'orders.cover': coverOrder,

@@ -134,6 +134,7 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
       strokes: [{ label: 'Another needle', redo: [needle12], undo: [needle12] }],
     },
     'drafts.moveTo': { ...onTable, position: 0 },
+    'drafts.stock': what,
     'drafts.forget': onTable,
     'chartFile.preview': { file: sampleFile('tidewrack-chart.csv') },
     'orders.list': { state: 'all' },

@@ -53,6 +53,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
   const { beadsPerGram } = design
   const learned = useCall('workshop.pace', {}).value?.learned
 
+  const learned = useCall('workshop.pace', {}).value?.learned
   const question = useMemo(
     () => ({
       body,

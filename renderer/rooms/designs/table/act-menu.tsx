@@ -1,4 +1,5 @@
 import { Menu } from '@base-ui/react/menu'
+import { useRef } from 'react'
 import { Icon } from '../../../ui/icon.tsx'
 
 /** One thing a menu does. */
@@ -15,33 +16,37 @@ export function ActMenu({
   label,
   groups,
 }: Readonly<{ label: string; groups: readonly (readonly MenuAct[])[] }>) {
+  // The list opens within the table and not at the end of the page, so that it stays in its landmark.
+  const holder = useRef<HTMLDivElement>(null)
   return (
-    <Menu.Root>
-      <Menu.Trigger className="button button-plain button-small">
-        <span>{label}</span>
-        <Icon name="down" size={16} />
-      </Menu.Trigger>
-      <Menu.Portal>
-        <Menu.Positioner className="list-place" sideOffset={4} align="start">
-          <Menu.Popup className="list-popup table-menu">
-            {groups.map((acts, at) => (
-              <Menu.Group key={acts[0]?.name ?? at} className="table-menu-group">
-                {acts.map(({ name, label: words, key, disabled, run }) => (
-                  <Menu.Item
-                    key={name}
-                    className="table-menu-item"
-                    disabled={disabled ?? false}
-                    onClick={run}
-                  >
-                    <span>{words}</span>
-                    {key !== undefined && <kbd>{key}</kbd>}
-                  </Menu.Item>
-                ))}
-              </Menu.Group>
-            ))}
-          </Menu.Popup>
-        </Menu.Positioner>
-      </Menu.Portal>
-    </Menu.Root>
+    <div ref={holder}>
+      <Menu.Root>
+        <Menu.Trigger className="button button-plain button-small">
+          <span>{label}</span>
+          <Icon name="down" size={16} />
+        </Menu.Trigger>
+        <Menu.Portal container={holder}>
+          <Menu.Positioner className="list-place" sideOffset={4} align="start">
+            <Menu.Popup className="list-popup table-menu">
+              {groups.map((acts, at) => (
+                <Menu.Group key={acts[0]?.name ?? at} className="table-menu-group">
+                  {acts.map(({ name, label: words, key, disabled, run }) => (
+                    <Menu.Item
+                      key={name}
+                      className="table-menu-item"
+                      disabled={disabled ?? false}
+                      onClick={run}
+                    >
+                      <span>{words}</span>
+                      {key !== undefined && <kbd>{key}</kbd>}
+                    </Menu.Item>
+                  ))}
+                </Menu.Group>
+              ))}
+            </Menu.Popup>
+          </Menu.Positioner>
+        </Menu.Portal>
+      </Menu.Root>
+    </div>
   )
 }

@@ -31,8 +31,8 @@ export function useLiveReading(
   return { answer, isLate: !isSmall && later?.question !== question }
 }
 
-function readNow({ body, calibrations }: ReadingQuestion): ReadingAnswer {
-  return readDesign(body, { ...referenceTables, calibrations })
+function readNow({ body, calibrations, learned }: ReadingQuestion): ReadingAnswer {
+  return readDesign(body, { ...referenceTables, ...learned, calibrations })
 }
 
 function placesOf({ parts }: DesignBody): number {
