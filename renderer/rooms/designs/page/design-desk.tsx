@@ -52,8 +52,6 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
   const body = tried.body ?? design.body
   const { beadsPerGram } = design
   const learned = useCall('workshop.pace', {}).value?.learned
-
-  const learned = useCall('workshop.pace', {}).value?.learned
   const question = useMemo(
     () => ({
       body,
