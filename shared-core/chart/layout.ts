@@ -10,9 +10,10 @@ export type BoundsMm = Readonly<{ left: number; top: number; right: number; bott
 /**
  * Where every bead of a chart lies, in mm, y down, origin at the chart's left and top.
  *
- * `xMm` and `yMm` are centres in the order of bead numbers (8 bytes a bead). Hole axis, box and
- * tilt follow from `pitch` by `holeAxis`, `beadBox` and `beadTilt`. `widthMm` and `heightMm` are
- * the extent of the beads, at the nominal bead size.
+ * `xMm` and `yMm` are centres in the order of bead numbers (8 bytes a bead), written out when first
+ * asked for; who goes through rows takes them in closed form from `rowCentres` instead. Hole axis,
+ * box and tilt follow from `pitch` by `holeAxis`, `beadBox` and `beadTilt`. `widthMm` and `heightMm`
+ * are the extent of the beads, at the nominal bead size.
  */
 export type ChartLayout = Readonly<{
   pitch: StitchPitch
@@ -32,8 +33,8 @@ export type LayoutOptions = Readonly<{
 /**
  * Lays a chart out at a bead form's nominal size.
  *
- * The rule of each stitch is `stitchPitch`'s. One pass over the cells; a chart without beads has
- * empty arrays and no size.
+ * The rule of each stitch is `stitchPitch`'s. Looks at row ends only until centres are asked for; a
+ * chart without beads has empty arrays and no size.
  */
 export function layoutChart(
   chart: Chart,
@@ -45,7 +46,23 @@ export function layoutChart(
   const bounds = chartBounds(chart, pitch)
   const widthMm = bounds.right - bounds.left
   const heightMm = bounds.bottom - bounds.top
-  return { pitch, ...centres(chart.rows, pitch), bounds, widthMm, heightMm }
+  let written: Centres | undefined
+  const writtenOut = () => {
+    written ??= centres(chart.rows, pitch)
+    return written
+  }
+  return {
+    pitch,
+    get xMm() {
+      return writtenOut().xMm
+    },
+    get yMm() {
+      return writtenOut().yMm
+    },
+    bounds,
+    widthMm,
+    heightMm,
+  }
 }
 
 /** The box that holds every bead, in mm; all zero for a chart without beads. Looks at row ends only. */
@@ -91,7 +108,9 @@ function nearest(value: number): number {
   return Math.round(value) || 0
 }
 
-function centres(rows: readonly ChartRow[], pitch: StitchPitch) {
+type Centres = Readonly<{ xMm: Float32Array; yMm: Float32Array }>
+
+function centres(rows: readonly ChartRow[], pitch: StitchPitch): Centres {
   const room = rows.reduce((sum, row) => sum + row.cells.length, 0)
   const xMm = new Float32Array(room)
   const yMm = new Float32Array(room)

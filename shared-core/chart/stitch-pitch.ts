@@ -106,6 +106,19 @@ export function cellCentre(
   return { xMm: pitch.leftMm + at * pitch.halfMm, yMm: pitch.topMm + row * pitch.downMm + drop }
 }
 
+/**
+ * The centres of a row's cells in closed form, mm: cell `i` lies at `xMm + i * stepMm` across, down at
+ * `evenMm` where `i` is even and at `oddMm` where it is odd (they differ in peyote alone).
+ */
+export type RowCentres = Readonly<{ xMm: number; stepMm: number; evenMm: number; oddMm: number }>
+
+/** The centres of the cells of a row that begins at half-bead position `start`. */
+export function rowCentres(pitch: StitchPitch, row: number, start: number): RowCentres {
+  const first = cellCentre(pitch, row, start)
+  const second = cellCentre(pitch, row, start + 2)
+  return { xMm: first.xMm, stepMm: 2 * pitch.halfMm, evenMm: first.yMm, oddMm: second.yMm }
+}
+
 /** Whether a half-bead position lies in an odd column (the lower ones in peyote, the right of a herringbone pair). */
 export function isOddColumn(at: number): boolean {
   return (at & 2) !== 0

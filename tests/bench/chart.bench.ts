@@ -8,7 +8,12 @@ import { paintCells } from '../../shared-core/chart/edits/paint-cells.ts'
 import { layoutChart } from '../../shared-core/chart/layout.ts'
 import { traceOutline } from '../../shared-core/chart/outline.ts'
 import { readGridFile } from '../../shared-core/chart/read-grid-file.ts'
-import { stitchPitch, threadGapMm } from '../../shared-core/chart/stitch-pitch.ts'
+import {
+  rowCentres,
+  type StitchPitch,
+  stitchPitch,
+  threadGapMm,
+} from '../../shared-core/chart/stitch-pitch.ts'
 import { writeGridFile } from '../../shared-core/chart/write-grid-file.ts'
 import { CYLINDER } from '../shared-core/chart/forms.ts'
 import { medianOf, type Row } from './row.ts'
@@ -39,6 +44,16 @@ export async function run(): Promise<Row[]> {
       work: () => chartSize(brick, CYLINDER, { threadMm }),
       target: 2,
     },
+    {
+      measure: 'every centre in closed form, brick',
+      work: () => sumOfCentres(brick, brickPitch),
+      target: 2,
+    },
+    {
+      measure: 'every centre in closed form, peyote',
+      work: () => sumOfCentres(peyote, peyotePitch),
+      target: 2,
+    },
     { measure: 'outline, brick', work: () => traceOutline(brick, brickPitch), target: 2 },
     { measure: 'outline, peyote', work: () => traceOutline(peyote, peyotePitch), target: 2 },
   ]
@@ -46,14 +61,12 @@ export async function run(): Promise<Row[]> {
   const heavy: readonly Task[] = [
     { measure: 'bead numbers', work: () => indexBeads(brick) },
     {
-      measure: 'centres, brick',
-      work: () => layoutChart(brick, CYLINDER, { threadMm }),
-      target: 2,
+      measure: 'centres written out as arrays, brick',
+      work: () => layoutChart(brick, CYLINDER, { threadMm }).xMm,
     },
     {
-      measure: 'centres, peyote',
-      work: () => layoutChart(peyote, CYLINDER, { threadMm }),
-      target: 2,
+      measure: 'centres written out as arrays, peyote',
+      work: () => layoutChart(peyote, CYLINDER, { threadMm }).xMm,
     },
     { measure: 'painting one cell', work: () => paintCells(brick, [middle], 3) },
     { measure: 'mirroring', work: () => mirrorChart(brick, 'left-right') },
@@ -95,6 +108,22 @@ function plainPass({ rows }: Chart): number {
   }
   return sum
 }
+
+/** Goes to every bead's centre as those do that draw or measure row by row; nothing is stored. */
+function sumOfCentres({ rows }: Chart, pitch: StitchPitch): number {
+  let sum = 0
+  for (let row = 0; row < rows.length; row += 1) {
+    const { start = 0, cells = NO_CELLS } = rows[row] ?? {}
+    const { xMm, stepMm, evenMm, oddMm } = rowCentres(pitch, row, start)
+    for (let i = 0; i < cells.length; i += 1) {
+      if (cells[i] === 0) continue
+      sum += xMm + i * stepMm + ((i & 1) === 0 ? evenMm : oddMm)
+    }
+  }
+  return sum
+}
+
+const NO_CELLS = new Uint16Array(0)
 
 function read(text: string): number {
   const outcome = readGridFile(text, { fileName: 'panel.csv' })

@@ -22,17 +22,11 @@ export type BeadTargets = Readonly<{
 /** Cover from which a cell gets a bead. */
 const COVERED = 0.5
 
-/** Turns sampled light into the colours wanted of the beads: background, empty cells and tone. */
+/** Turns sampled light into the colours wanted of the beads: background, empty cells and tone. Uses `sampled` up. */
 export function beadTargets(sampled: CellLight, request: PictureRequest): BeadTargets {
   const { background, cells: layout, tone } = request
   const cells = background === undefined ? coveredCells(sampled.cover) : everyCell(sampled.cover)
-  const light = new Float64Array(3 * cells.length)
-  for (let i = 0; i < cells.length; i++) {
-    const from = 3 * (cells[i] as number)
-    light[3 * i] = sampled.light[from] as number
-    light[3 * i + 1] = sampled.light[from + 1] as number
-    light[3 * i + 2] = sampled.light[from + 2] as number
-  }
+  const light = lightOf(cells, sampled)
   if (background !== undefined) layOn(background, sampled.cover, light)
   const lab = new Float64Array(light.length)
   for (let i = 0; i < light.length; i += 3) {
@@ -42,6 +36,19 @@ export function beadTargets(sampled: CellLight, request: PictureRequest): BeadTa
   const even = new Float64Array(lab.length)
   writeEven(lab, even, 0, cells.length)
   return { cells, layout: layoutOf(cells, layout), light, lab, even }
+}
+
+/** The light of the cells that get a bead; where all do it is the sampled light itself. */
+function lightOf(cells: Int32Array, sampled: CellLight): Float64Array {
+  if (3 * cells.length === sampled.light.length) return sampled.light
+  const light = new Float64Array(3 * cells.length)
+  for (let i = 0; i < cells.length; i++) {
+    const from = 3 * (cells[i] as number)
+    light[3 * i] = sampled.light[from] as number
+    light[3 * i + 1] = sampled.light[from + 1] as number
+    light[3 * i + 2] = sampled.light[from + 2] as number
+  }
+  return light
 }
 
 function everyCell(cover: Float64Array): Int32Array {

@@ -67,6 +67,7 @@ export function* sampleCells(
   const halfX = (cells.pitchX * place.perMmX) / 2
   const halfY = (cells.pitchY * place.perMmY) / 2
   const count = cells.x.length
+  const across = new Float64Array(Math.ceil(2 * halfX) + 2)
   const found = { light: new Float64Array(3 * count), cover: new Float64Array(count) }
   for (let cell = 0; cell < count; cell++) {
     if (cell > 0 && cell % BATCH === 0) yield cell / count
@@ -77,10 +78,22 @@ export function* sampleCells(
     const top = Math.max(y - halfY, crop.y)
     const bottom = Math.min(y + halfY, crop.y + crop.height)
     if (left < right && top < bottom) {
-      averageBox(picture, { left, right, top, bottom }, 4 * halfX * halfY, found, cell)
+      averageBox(picture, across, { left, right, top, bottom }, 4 * halfX * halfY, found, cell)
     }
   }
   return found
+}
+
+/** How much of each column of a cell lies inside: only the border columns lie partly outside. */
+function weighColumns(
+  across: Float64Array,
+  { left, right, first, last }: Readonly<Record<'left' | 'right' | 'first' | 'last', number>>,
+): void {
+  const end = last - first
+  for (let column = 1; column < end; column++) across[column] = 1
+  across[0] = first + 1 - left
+  if (end > 0) across[end] = right - last
+  else across[0] = right - left
 }
 
 type Box = Readonly<{ left: number; right: number; top: number; bottom: number }>
@@ -88,6 +101,7 @@ type Box = Readonly<{ left: number; right: number; top: number; bottom: number }
 /** Writes the mean light of a box of pixels as that of `cell`; `whole` is the cell's own area. */
 function averageBox(
   { rgba, width }: Picture,
+  across: Float64Array,
   { left, right, top, bottom }: Box,
   whole: number,
   { light, cover }: CellLight,
@@ -95,18 +109,16 @@ function averageBox(
 ): void {
   const first = Math.floor(left)
   const last = Math.ceil(right) - 1
+  weighColumns(across, { left, right, first, last })
   let r = 0
   let g = 0
   let b = 0
   let alpha = 0
   for (let row = Math.floor(top); row < bottom; row++) {
-    const share = Math.min(row + 1, bottom) - Math.max(row, top)
+    const share = (Math.min(row + 1, bottom) - Math.max(row, top)) / 255
     let at = 4 * (row * width + first)
-    for (let column = first; column <= last; column++, at += 4) {
-      // Only the border columns lie partly outside: both cuts are 0 for all others.
-      const outside =
-        (column === first ? left - first : 0) + (column === last ? last + 1 - right : 0)
-      const weight = (share * (1 - outside) * (rgba[at + 3] as number)) / 255
+    for (let column = 0; column <= last - first; column++, at += 4) {
+      const weight = share * (across[column] as number) * (rgba[at + 3] as number)
       r += weight * (LIGHT_OF_BYTE[rgba[at] as number] as number)
       g += weight * (LIGHT_OF_BYTE[rgba[at + 1] as number] as number)
       b += weight * (LIGHT_OF_BYTE[rgba[at + 2] as number] as number)

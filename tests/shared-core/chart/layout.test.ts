@@ -7,6 +7,7 @@ import {
   beadBox,
   beadTilt,
   holeAxis,
+  rowCentres,
   threadGapMm,
 } from '../../../shared-core/chart/stitch-pitch.ts'
 import { anyChart } from './any-chart.ts'
@@ -107,6 +108,23 @@ describe('layoutChart', () => {
           expect(x + box.widthMm / 2).toBeLessThanOrEqual(bounds.right + 1e-4)
           expect(y - box.heightMm / 2).toBeGreaterThanOrEqual(bounds.top - 1e-4)
           expect(y + box.heightMm / 2).toBeLessThanOrEqual(bounds.bottom + 1e-4)
+        })
+      }),
+    )
+  })
+
+  it('says the same of each row in closed form as bead by bead', () => {
+    fc.assert(
+      fc.property(anyChart(), fc.double({ min: 0, max: 0.3, noNaN: true }), (chart, threadMm) => {
+        const { pitch, xMm, yMm } = layoutChart(chart, CYLINDER, { threadMm })
+        const { rowOf, atOf } = indexBeads(chart)
+        xMm.forEach((x, bead) => {
+          const row = rowOf[bead] ?? 0
+          const start = chart.rows[row]?.start ?? 0
+          const cell = ((atOf[bead] ?? 0) - start) / 2
+          const line = rowCentres(pitch, row, start)
+          expect(line.xMm + cell * line.stepMm).toBeCloseTo(x, 3)
+          expect(cell % 2 === 0 ? line.evenMm : line.oddMm).toBeCloseTo(yMm[bead] ?? 0, 3)
         })
       }),
     )
