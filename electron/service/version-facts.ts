@@ -5,7 +5,7 @@ import type { VersionFacts } from './store/facts.ts'
 import type { View } from './store/view.ts'
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
-export const READING_EDITION = 3
+export const READING_EDITION = 4
 
 /** The facts of versions by id, read once and then kept in the file and in memory. */
 export async function versionFacts(

@@ -5,6 +5,7 @@ import { ROW } from '../route/event-codes.ts'
 import type { EventList } from '../route/event-list.ts'
 import { fillWarnings, readFill } from '../route/read-fill.ts'
 import { threadSlack } from '../route/thread-slack.ts'
+import { warpEndPasses } from '../stitches/loom/warp-end-passes.ts'
 import { exactly, type Spread } from '../units/spread.ts'
 import { addSpreads } from '../units/spread-arithmetic.ts'
 import { writeWordChart } from '../words/write-word-chart.ts'
@@ -69,15 +70,16 @@ function panelThread(
 
 function panelFill(
   context: ReadContext,
-  { form, index, draft }: StitchedPanel,
+  { chart, form, index, holds, draft: { hops, warnings: stitched } }: StitchedPanel,
   journey: Journey,
   events: EventList,
 ) {
   context.checkpoint()
   const passes = countPasses(events, index.count)
-  journey.joinPasses.forEach((more, bead) => {
-    passes[bead] = (passes[bead] ?? 0) + more
-  })
+  addPasses(passes, journey.joinPasses)
+  if (chart.stitch === 'loom') {
+    addPasses(passes, warpEndPasses({ index, hops, passes, holds }))
+  }
   const task = {
     passes,
     events,
@@ -91,11 +93,17 @@ function panelFill(
   const filled = readFill(task)
   context.checkpoint()
   const warnings = [
-    ...draft.warnings,
+    ...stitched,
     ...paletteWarnings(context, index.slotOf, form),
     ...fillWarnings(task, filled),
   ]
   return { passes, ...filled, warnings }
+}
+
+function addPasses(passes: Uint16Array, more: Uint16Array): void {
+  more.forEach((added, bead) => {
+    passes[bead] = (passes[bead] ?? 0) + added
+  })
 }
 
 function writtenOut(

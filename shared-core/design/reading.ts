@@ -40,6 +40,7 @@ export type PartReading = Readonly<{
   /** The word chart, a line a row in the direction of work. */
   words: readonly string[]
   thread: ThreadReading
+  /** Passes through each bead: of the route, of what hangs from it, and of a loom's warp ends. */
   passes: Uint16Array
   /** 0 free, 1 tight, 2 full, for each bead after its last pass. */
   fill: Uint8Array

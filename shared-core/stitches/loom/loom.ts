@@ -1,6 +1,7 @@
 import { AROUND_WARP, LEFT, RIGHT } from '../../route/event-codes.ts'
 import { beginRow, finishEvents, hangWarp, turn } from '../../route/event-writer.ts'
 import type { PartGeometry } from '../../route/part-geometry.ts'
+import { FINISH_BEADS } from '../../route/thread-ends.ts'
 import { columnHops } from '../plain/column-hops.ts'
 import { beginPlainWork, type PlainWork, passOn, pick } from '../plain/plain-work.ts'
 import type { RouteDraft, Stitch, StitchTask } from '../stitch.ts'
@@ -11,8 +12,10 @@ export const loom: Stitch = { kind: 'loom', layRoute: layLoom }
 /** What a warp is cut longer than the work, both ends together, mm. @source Trade practice: 12 in. */
 const WARP_ALLOWANCE_MM = 300
 
-/** What of each warp end stays in the work, woven back, mm. Chosen by us: five or six rows of 11/0. */
-const WARP_END_MM = 40
+/** What of a warp's end stays in the work, mm: woven through as many beads as any end, a bead's step between each two. */
+function wovenEndMm({ lengthMm, diameterMm }: PartGeometry): number {
+  return FINISH_BEADS * ((lengthMm[0] ?? 0) + (diameterMm[0] ?? 0))
+}
 
 /**
  * Lays warps (one more than columns), then the weft row by row: all beads strung under the warps,
@@ -23,9 +26,10 @@ function layLoom(task: StitchTask): RouteDraft {
   const work = beginPlainWork(task, 2)
   const { writer } = work
   const lengthMm = workLengthMm(geometry)
+  const endMm = wovenEndMm(geometry)
   const columns = columnsOf(index.atOf, index.count)
   for (let warp = 0; columns > 0 && warp <= columns; warp += 1) {
-    hangWarp(writer, Math.ceil(lengthMm + WARP_ALLOWANCE_MM), Math.ceil(lengthMm + 2 * WARP_END_MM))
+    hangWarp(writer, Math.ceil(lengthMm + WARP_ALLOWANCE_MM), Math.ceil(lengthMm + 2 * endMm))
   }
   const rows = index.rowStart.length - 1
   const isFromLast = settings.startRow !== undefined && settings.startRow > 0

@@ -140,7 +140,8 @@ describe('thread to cut', () => {
     const [part] = read(designOf([panelOf(chart)])).parts
     const warps = part?.events.filter(({ kind }) => kind === 'warp') ?? []
     expect(warps).toHaveLength(7)
-    expect(warps[0]).toEqual({ kind: 'warp', lengthMm: 316, inPieceMm: 96 })
+    // 16 mm of work, and six beads of 1.3 and 1.6 mm at either end.
+    expect(warps[0]).toEqual({ kind: 'warp', lengthMm: 316, inPieceMm: 51 })
     expect(part?.thread.cutMm.filter((mm) => mm === 316)).toHaveLength(7)
   })
 })
