@@ -10,6 +10,7 @@ const places: readonly (readonly [label: string, detail: string, place: Place])[
   ['Bring in a stock list', 'import a spreadsheet', { room: 'stock', id: 'bring-in' }],
   ['New order', 'what is promised, and when', { room: 'orders', id: 'new' }],
   ['Log a make', 'finished pieces, beads used', { room: 'bench' }],
+  ['What the bench has taught', 'pace, culls, thread', { room: 'bench', id: 'pace' }],
   ['Workshop settings', 'name, labour rate, overhead', { room: 'settings', id: 'workshop' }],
   ['Channels and fees', 'market, web shop, gallery', { room: 'settings', id: 'channels' }],
   ['Places', 'where pieces stand', { room: 'settings', id: 'places' }],

@@ -23,6 +23,29 @@ export type StoryStep = When &
         }>)
     | (What &
         Readonly<{
+          kind: 'bench'
+          units: number
+          place: SamplePlaceKey
+          minutes: number
+          /** Beads put aside, by slot. */
+          culls: Readonly<Record<string, number>>
+          /** Thread left over, mm. */
+          leftMm: number
+          /** Gross mg of tubes before and after, by code. */
+          tubes: Readonly<Record<string, readonly [before: number, after: number]>>
+        }>)
+    | (What &
+        Readonly<{
+          kind: 'bench-open'
+          units: number
+          /** Key of the order it is for. */
+          order: string
+          minutes: number
+          /** Where the hand was left: copy, part and step. */
+          at: readonly [copy: number, part: number, step: number]
+        }>)
+    | (What &
+        Readonly<{
           kind: 'sell'
           channel: SampleChannelKey
           priceMinor: number
@@ -117,7 +140,17 @@ export const sampleStory: readonly StoryStep[] = [
   ...sales([26], { ...HARRIER, channel: 'web', priceMinor: 5_600 }),
   { kind: 'make', daysAgo: 34, ...EBB, units: 2, place: 'web-shelf', minutes: 300 },
   ...sales([16], { ...EBB, channel: 'web', priceMinor: 8_900 }),
-  { kind: 'make', daysAgo: 20, ...TIDE_MUSSEL, units: 3, place: 'market-box', minutes: 222 },
+  {
+    kind: 'bench',
+    daysAgo: 20,
+    ...TIDE_MUSSEL,
+    units: 3,
+    place: 'market-box',
+    minutes: 222,
+    culls: { A: 7, B: 6, C: 1, D: 8 },
+    leftMm: 1_640,
+    tubes: { 'MB-11': [14_310, 12_690] },
+  },
   ...sales([16, 9], { ...TIDE_MUSSEL, channel: 'market', priceMinor: 3_900 }),
   { kind: 'give', daysAgo: 8, ...TIDE_MUSSEL, note: 'Prize for the harbour raffle.' },
   { kind: 'make', daysAgo: 11, ...STUD, units: 4, place: 'market-box' },
@@ -133,6 +166,15 @@ export const sampleStory: readonly StoryStep[] = [
     lines: [{ ...TIDE, units: 8, priceMinor: 3_100 }],
   },
   { kind: 'make', daysAgo: 6, ...TIDE, units: 3, place: 'drawer', minutes: 228, order: 'tide' },
+  {
+    kind: 'bench-open',
+    daysAgo: 1,
+    ...TIDE,
+    units: 2,
+    order: 'tide',
+    minutes: 52,
+    at: [1, 0, 60],
+  },
   {
     kind: 'order',
     daysAgo: 10,

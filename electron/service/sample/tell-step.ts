@@ -1,3 +1,4 @@
+import { keepBench } from '../handlers/bench-keep.ts'
 import { listLots } from '../store/material-rows.ts'
 import { listPieceRows, type PieceRow } from '../store/piece-rows.ts'
 import type { SampleIds } from './set-up.ts'
@@ -15,6 +16,10 @@ export async function tellStep(telling: Telling, step: StoryStep): Promise<void>
   switch (step.kind) {
     case 'make':
       return make(telling, step)
+    case 'bench':
+      return benchDone(telling, step)
+    case 'bench-open':
+      return benchOpen(telling, step)
     case 'sell':
       return sell(telling, step)
     case 'move':
@@ -53,16 +58,49 @@ function idsOf(
   }
 }
 
+/** The line of an order that has only one. */
+function lineOf({ teller, orders }: Telling, key: string) {
+  return teller.view.trx
+    .selectFrom('order_line')
+    .select('id')
+    .where('order_id', '=', known(orders, key))
+    .executeTakeFirstOrThrow()
+}
+
+/** Work at the bench from its beginning to its pieces, weighed and counted. */
+async function benchDone(telling: Telling, step: Step<'bench'>): Promise<void> {
+  const { teller, ids } = telling
+  const { daysAgo, units, minutes, culls, leftMm } = step
+  const tubes = Object.entries(step.tubes).map(
+    ([code, weights]) => [known(ids.materials, code), weights] as const,
+  )
+  const { id } = await teller.tell(daysAgo, 'bench.begin', {
+    ...{ ...idsOf(telling, step), units, begunOn: teller.day(daysAgo) },
+    before: Object.fromEntries(tubes.map(([materialId, [before]]) => [materialId, before])),
+  })
+  await teller.tell(daysAgo, 'bench.finish', {
+    ...{ id, units, culls, benchS: minutes * 60, threadLeftMm: leftMm },
+    weights: tubes.map(([materialId, [beforeMg, afterMg]]) => ({ materialId, beforeMg, afterMg })),
+    ...{ placeId: known(ids.places, step.place), madeOn: teller.day(daysAgo), note: '' },
+  })
+}
+
+/** Work at the bench that was put down half-way. */
+async function benchOpen(telling: Telling, step: Step<'bench-open'>): Promise<void> {
+  const { teller } = telling
+  const { daysAgo, units, minutes } = step
+  const { id } = await teller.tell(daysAgo, 'bench.begin', {
+    ...{ ...idsOf(telling, step), units, begunOn: teller.day(daysAgo), before: {} },
+    orderLineId: (await lineOf(telling, step.order)).id,
+  })
+  const [copy, part, at] = step.at
+  const kept = { id, place: { copy, part, step: at }, workedS: minutes * 60, unitsDone: 0 }
+  await keepBench(teller.view, { ...kept, resting: true }, teller.now(daysAgo))
+}
+
 async function make(telling: Telling, step: Step<'make'>): Promise<void> {
-  const { teller, ids, orders } = telling
-  const line =
-    step.order === undefined
-      ? undefined
-      : await teller.view.trx
-          .selectFrom('order_line')
-          .select('id')
-          .where('order_id', '=', known(orders, step.order))
-          .executeTakeFirstOrThrow()
+  const { teller, ids } = telling
+  const line = step.order === undefined ? undefined : await lineOf(telling, step.order)
   await teller.tell(step.daysAgo, 'makes.finish', {
     ...idsOf(telling, step),
     units: step.units,

@@ -9,6 +9,8 @@ export type Teller = Readonly<{
   view: View
   /** The day so many days before the first day, or after it for a number below 0. */
   day: (daysAgo: number) => string
+  /** The moment of the next step of that day. */
+  now: (daysAgo: number) => number
   tell: <N extends ActName>(
     daysAgo: number,
     name: N,
@@ -33,13 +35,15 @@ export function openTeller(view: View, today: string, circumstances: Circumstanc
   const first = calendarDate(today)
   const day = (daysAgo: number) => addDays(first, -daysAgo)
   const told = new Map<number, number>()
+  const now = (daysAgo: number) =>
+    Date.parse(`${day(daysAgo)}${OPENS}`) + (told.get(daysAgo) ?? 0) * STEP_MS
   return {
     view,
     day,
+    now,
     tell: (daysAgo, name, input) => {
-      const step = told.get(daysAgo) ?? 0
-      told.set(daysAgo, step + 1)
-      const atMs = Date.parse(`${day(daysAgo)}${OPENS}`) + step * STEP_MS
+      const atMs = now(daysAgo)
+      told.set(daysAgo, (told.get(daysAgo) ?? 0) + 1)
       return perform(view, name, input, { ...circumstances, atMs })
     },
   }
