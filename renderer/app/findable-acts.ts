@@ -5,8 +5,12 @@ import type { Finding } from './use-findings.ts'
 
 /** Acts that begin at a place of a room: the room opens its sheet for it there. */
 const places: readonly (readonly [label: string, detail: string, place: Place])[] = [
-  ['New design', 'blank, from a chart file', { room: 'designs', id: 'new' }],
-  ['Bring in a chart', 'import a grid file', { room: 'designs', id: 'bring-in' }],
+  ['New design', 'every way to begin', { room: 'designs', id: 'new' }],
+  ['Bring in a chart', 'import a grid file, CSV or PNG', { room: 'designs', id: 'bring-in' }],
+  ['New blank chart', 'a stitch and a size', { room: 'designs', id: 'new', sub: 'blank' }],
+  ['New from an outline', 'diamond, leaf, fringe', { room: 'designs', id: 'new', sub: 'outline' }],
+  ['New from a picture', 'photograph in beads', { room: 'designs', id: 'new', sub: 'picture' }],
+  ['New from a word chart', 'rows in words', { room: 'designs', id: 'new', sub: 'words' }],
   ['Bring in a stock list', 'import a spreadsheet', { room: 'stock', id: 'bring-in' }],
   ['New order', 'what is promised, and when', { room: 'orders', id: 'new' }],
   ['Log a make', 'finished pieces, beads used', { room: 'bench' }],

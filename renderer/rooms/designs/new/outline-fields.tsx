@@ -1,6 +1,5 @@
 import { FRINGE_GRADES } from '../../../../shared-core/chart/outlines/fringe-fan.ts'
 import { useFormat } from '../../../app/use-format.ts'
-import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
 import { Select } from '../../../ui/select.tsx'
 import { SliderInput } from '../../../ui/slider-input.tsx'
 import { capital, stitchOptions } from '../draft/trade-options.ts'
@@ -86,7 +85,7 @@ function FringeFields({ wanted, onChange }: FieldsProps) {
   const set = (part: Partial<ShapeWanted>) => onChange({ ...wanted, ...part })
   return (
     <>
-      <SegmentedChoice
+      <Select
         label="Strands"
         value={grade}
         options={grades}

@@ -9,6 +9,9 @@ import { SAMPLE_WORDS } from '../../../../renderer/rooms/designs/new/sample-word
 import { wayScenes } from '../../../../renderer/rooms/designs/new/way-scenes.ts'
 import { wayOf, ways } from '../../../../renderer/rooms/designs/new/ways.ts'
 import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { toChartJson } from '../../../../shared-core/chart/chart-json.ts'
+import { countBeads } from '../../../../shared-core/chart/count-slots.ts'
+import { blankChart } from '../../../../shared-core/chart/outlines/blank-chart.ts'
 import { fringeLengths } from '../../../../shared-core/chart/outlines/fringe-fan.ts'
 import { readDesign } from '../../../../shared-core/design/read-design.ts'
 import { parseWordChart } from '../../../../shared-core/words/parse-word-chart.ts'
@@ -55,6 +58,29 @@ describe('drawShape', () => {
 
   it('refuses a fringe whose shortest strand is longer than its longest', () => {
     expect(drawShape({ ...wanted, shortest: 12 })).toMatchObject({ ok: false })
+  })
+})
+
+describe('a blank chart', () => {
+  it.each([
+    'brick',
+    'peyote',
+    'square',
+    'loom',
+    'ladder',
+    'herringbone',
+    'right-angle-weave',
+  ] as const)('of %s is a design that can be worked', (stitch) => {
+    for (const edge of ['straight', 'stepped'] as const) {
+      const made = blankChart({ stitch, columns: 6, rows: 5, edge })
+      if (!made.ok) throw new Error(made.error.message)
+      const chart = toChartJson(made.value)
+      const read = readDesign(draftBody(chart, { ...firstDraft, shape: 'one' }), referenceTables)
+      if (!read.ok) throw new Error(read.error.message)
+      expect(read.value.beads).toBe(countBeads(made.value))
+      const impossible = read.value.warnings.filter(({ severity }) => severity === 'impossible')
+      expect(impossible).toEqual([])
+    }
   })
 })
 

@@ -98,7 +98,10 @@ function useCropDrag(
     if (event.button !== 0) return
     event.stopPropagation()
     event.currentTarget.closest('.crop-frame')?.setPointerCapture(event.pointerId)
-    held.current = { handle, from: at(event), crop }
+    // The whole picture has nowhere to go, so a part of it is drawn instead.
+    const isWhole = crop.width === picture.width && crop.height === picture.height
+    const drawn = handle === 'move' && isWhole ? 'draw' : handle
+    held.current = { handle: drawn, from: at(event), crop }
   }
   return {
     hold,

@@ -40,7 +40,7 @@ export function CropFields({ crop, size, decimal, onCrop }: CropFieldsProps) {
         disabled={isWhole}
         onClick={() => onCrop({ x: 0, y: 0, width: size.width, height: size.height })}
       >
-        Whole picture
+        {`Whole picture, ${size.width} × ${size.height} px`}
       </Button>
     </div>
   )
@@ -63,7 +63,6 @@ function CropNumber({
   return (
     <QuantityInput
       label={label}
-      unit="px"
       text={text}
       parse={(told) => parseCount(told, { decimal })}
       onText={(told, count) => {

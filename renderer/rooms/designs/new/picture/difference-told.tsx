@@ -21,7 +21,7 @@ export function DifferenceTold({
     <div className="picture-told">
       {standing.kind === 'working' && (
         <ProgressBar
-          label={standing.progress === undefined ? 'Begun' : stages[standing.progress.stage]}
+          label={standing.progress === undefined ? 'Beginning' : stages[standing.progress.stage]}
           done={standing.progress?.done}
           onCancel={stop}
         />

@@ -121,7 +121,8 @@ function usePictureJob(settings: ReturnType<typeof firstSettings>, draft: typeof
 
 function blockedBy(isAsked: boolean, standing: string): string | undefined {
   if (!isAsked) return 'Mend the settings first.'
-  return standing === 'done' ? undefined : 'The picture is still being worked out.'
+  if (standing === 'done') return undefined
+  return standing === 'working' ? 'The picture is still being worked out.' : 'Work it out first.'
 }
 
 function Understood({ notes, fileName }: Readonly<{ notes: readonly string[]; fileName: string }>) {
