@@ -15,7 +15,8 @@ const chartPatch = z.strictObject({
   shift: z.strictObject({ row: z.number().int(), at: z.number().int() }),
 })
 
-const { unitName, palette, extras, threadId, needleSize, setUpS, finishingS } = designBody.shape
+const { unitName, palette, extras, threadId, threadStrands, needleSize, setUpS, finishingS } =
+  designBody.shape
 
 const piecesEdit = z.strictObject({
   kind: z.literal('pieces'),
@@ -23,6 +24,7 @@ const piecesEdit = z.strictObject({
   palette: palette.exactOptional(),
   extras: extras.exactOptional(),
   threadId: threadId.exactOptional(),
+  threadStrands: threadStrands.unwrap().nullable().exactOptional(),
   needleSize: needleSize.exactOptional(),
   setUpS: setUpS.unwrap().nullable().exactOptional(),
   finishingS: finishingS.unwrap().nullable().exactOptional(),

@@ -6,6 +6,7 @@ import type { BodyField, DesignChange, PartField, SlotField, Turned } from './de
 const BODY_FIELDS: readonly BodyField[] = [
   'unitName',
   'threadId',
+  'threadStrands',
   'needleSize',
   'setUpS',
   'finishingS',

@@ -4,8 +4,14 @@ import type { RouteSettings } from './design.ts'
 /** A value before and after; absent where there was or is none. */
 export type Turned<T> = Readonly<{ from: T | undefined; to: T | undefined }>
 
-/** What of a design differs as one value: durations in seconds, thread by id, needle by size. */
-export type BodyField = 'unitName' | 'threadId' | 'needleSize' | 'setUpS' | 'finishingS'
+/** What of a design differs as one value: durations in seconds, thread by id and strands, needle by size. */
+export type BodyField =
+  | 'unitName'
+  | 'threadId'
+  | 'threadStrands'
+  | 'needleSize'
+  | 'setUpS'
+  | 'finishingS'
 /** What of a palette's slot differs. */
 export type SlotField = 'name' | 'formId' | 'colourHex' | 'finish'
 /** What of a part differs as one value; an anchor is written `panel row/bead`, 0-based. */

@@ -11,7 +11,7 @@ export type PanelEdit = Readonly<{ kind: 'chart'; partId: string; patch: ChartPa
 export type PartPiece = Strand | (Omit<Panel, 'chart'> & Readonly<{ chart?: ChartJson }>)
 
 /**
- * A change of anything else in a body. What is absent stays; `null` takes a time away. `order` lists
+ * A change of anything else in a body. What is absent stays; `null` takes a time or the strands away. `order` lists
  * the ids of all parts when one comes, goes or moves; `parts` holds those that are new or changed.
  */
 export type PiecesEdit = Readonly<{
@@ -20,6 +20,7 @@ export type PiecesEdit = Readonly<{
   palette?: DesignBody['palette']
   extras?: DesignBody['extras']
   threadId?: string
+  threadStrands?: 1 | 2 | null
   needleSize?: string
   setUpS?: number | null
   finishingS?: number | null
@@ -74,6 +75,7 @@ function withPatch(body: DesignBody, { partId, patch }: PanelEdit): DesignBody |
 function withPieces(body: DesignBody, edit: PiecesEdit): DesignBody | undefined {
   const parts = partsAfter(body.parts, edit)
   if (parts === undefined) return undefined
+  const threadStrands = edit.threadStrands === undefined ? body.threadStrands : edit.threadStrands
   const setUpS = edit.setUpS === undefined ? body.setUpS : edit.setUpS
   const finishingS = edit.finishingS === undefined ? body.finishingS : edit.finishingS
   return {
@@ -82,6 +84,7 @@ function withPieces(body: DesignBody, edit: PiecesEdit): DesignBody | undefined 
     parts,
     extras: edit.extras ?? body.extras,
     threadId: edit.threadId ?? body.threadId,
+    ...(threadStrands === undefined || threadStrands === null ? {} : { threadStrands }),
     needleSize: edit.needleSize ?? body.needleSize,
     ...(setUpS === undefined || setUpS === null ? {} : { setUpS }),
     ...(finishingS === undefined || finishingS === null ? {} : { finishingS }),

@@ -23,6 +23,9 @@ export function piecesEdit(before: DesignBody, after: DesignBody): PiecesEdit {
     ...(sameValue(after.palette, before.palette) ? {} : { palette: after.palette }),
     ...(sameValue(after.extras, before.extras) ? {} : { extras: after.extras }),
     ...(after.threadId === before.threadId ? {} : { threadId: after.threadId }),
+    ...(after.threadStrands === before.threadStrands
+      ? {}
+      : { threadStrands: after.threadStrands ?? null }),
     ...(after.needleSize === before.needleSize ? {} : { needleSize: after.needleSize }),
     ...(after.setUpS === before.setUpS ? {} : { setUpS: after.setUpS ?? null }),
     ...(after.finishingS === before.finishingS ? {} : { finishingS: after.finishingS ?? null }),

@@ -47,9 +47,10 @@ const body: DesignBody = {
 const turns: readonly (readonly [string, DesignBody, readonly object[]])[] = [
   [
     'thread, needle and minutes',
-    { ...body, threadId: 'braided-10lb', needleSize: '10', setUpS: 600 },
+    { ...body, threadId: 'braided-10lb', threadStrands: 2, needleSize: '10', setUpS: 600 },
     [
       { kind: 'body', field: 'threadId', from: 'braided-6lb', to: 'braided-10lb' },
+      { kind: 'body', field: 'threadStrands', from: undefined, to: 2 },
       { kind: 'body', field: 'needleSize', from: '12', to: '10' },
       { kind: 'body', field: 'setUpS', from: undefined, to: 600 },
     ],

@@ -50,6 +50,8 @@ function bodyWords({ field, from, to }: Change<'body'>, format: Format): string 
       return `One unit is called ${to} instead of ${from}`
     case 'threadId':
       return `The thread is ${threadName(to)} instead of ${threadName(from)}`
+    case 'threadStrands':
+      return to === 2 ? 'The thread is worked doubled' : 'The thread is worked single'
     case 'needleSize':
       return `The needle is size ${to} instead of ${from}`
     case 'setUpS':

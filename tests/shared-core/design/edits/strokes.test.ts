@@ -56,6 +56,11 @@ const anyPieces: fc.Arbitrary<(body: DesignBody) => DesignBody> = fc.oneof(
   fc.string().map((unitName) => (body: DesignBody) => ({ ...body, unitName })),
   fc.nat(900).map((setUpS) => (body: DesignBody) => ({ ...body, setUpS })),
   fc.constant(({ setUpS: _, ...body }: DesignBody) => body),
+  fc.constantFrom(1 as const, 2 as const).map((threadStrands) => (body: DesignBody) => ({
+    ...body,
+    threadStrands,
+  })),
+  fc.constant(({ threadStrands: _, ...body }: DesignBody) => body),
   fc.constant((body: DesignBody) => ({ ...body, parts: body.parts.toReversed() })),
   fc.nat(9).map((copies) => (body: DesignBody) => ({
     ...body,
