@@ -51,11 +51,15 @@ function RowPicture({
     const shown = step === undefined ? beads : beadsInPicture(assembly, placed, 0, step + 1)
     for (const bead of shown) levels[bead] = CLEAR
     const first = firstBead(assembly, stretch)
+    const holes = line.holes
+      .filter(({ partId }) => partId === stretch.partId)
+      .map(({ bead }) => first + bead)
     const bridges = line.steps.flatMap((one) => one.bridges)
     const litBridges = step === undefined ? [] : (line.steps[step]?.bridges ?? [])
     return [
       washLayer(levels),
       highlightLayer(lit),
+      highlightLayer(holes, 'warn'),
       bridgeLayer(bridges, litBridges, {
         beadOf: (bead) => first + bead,
         rowBead: beads[0] ?? 0,

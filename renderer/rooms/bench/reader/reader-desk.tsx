@@ -102,13 +102,17 @@ export function ReaderDesk(props: ReaderDeskProps) {
         pace={paceSeen(bench.work)}
         onPause={bench.pause}
         onTimed={() => setTimed(!isTimed)}
-        onStride={(stride) => change({ stride })}
+        onStride={(stride) => {
+          change({ stride })
+          // Back to the work: the next press is meant for the row.
+          first.current?.focus()
+        }}
         onLeave={props.onLeave}
       />
       <div className="reader-body">
         <div className="reader-main">
           <Reminders
-            {...{ clock, settings, placed, map, at, body, format, tell }}
+            {...{ clock, settings, placed, map, at, body, format }}
             onRest={bench.rest}
             onResume={bench.pause}
           />

@@ -1,4 +1,5 @@
 import { Dialog as Base } from '@base-ui/react/dialog'
+import type { MouseEvent } from 'react'
 import type {
   PlacedLine,
   ReaderMap,
@@ -79,11 +80,17 @@ export function ReaderHead(props: ReaderHeadProps) {
         <Button
           icon={isStanding ? 'play' : 'pause'}
           disabled={props.isDone}
+          onMouseDown={keepFocus}
           onClick={props.onPause}
         >
           {isStanding ? 'Go on' : 'Pause'}
         </Button>
-        <Button aria-pressed={props.isTimed} disabled={props.isDone} onClick={props.onTimed}>
+        <Button
+          aria-pressed={props.isTimed}
+          disabled={props.isDone}
+          onMouseDown={keepFocus}
+          onClick={props.onTimed}
+        >
           Timer
         </Button>
         <Button icon="close" onClick={props.onLeave}>
@@ -96,4 +103,9 @@ export function ReaderHead(props: ReaderHeadProps) {
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1)
+}
+
+/** A click leaves the focus with the work, so that the next press moves on. */
+function keepFocus(event: MouseEvent): void {
+  event.preventDefault()
 }

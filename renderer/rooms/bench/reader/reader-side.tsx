@@ -37,6 +37,7 @@ export function ReaderSide(props: ReaderSideProps) {
     <aside
       className={`reader-side${view === 'piece' ? '' : ' reader-side-wide'}`}
       aria-label="The piece"
+      data-reader-own-keys
     >
       <Tabs
         label="Beside the row"

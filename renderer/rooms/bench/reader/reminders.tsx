@@ -10,7 +10,7 @@ import { Button } from '../../../ui/button.tsx'
 import { Icon } from '../../../ui/icon.tsx'
 import type { ReaderSettings } from './reader-settings.ts'
 import { tellHoles } from './tell-holes.ts'
-import { lineName, type Telling } from './tell-line.ts'
+import { lineName } from './tell-line.ts'
 
 type RemindersProps = Readonly<{
   clock: WorkClock
@@ -20,19 +20,18 @@ type RemindersProps = Readonly<{
   at: number
   body: DesignBody
   format: Format
-  tell: Telling
   onRest: () => void
   onResume: () => void
 }>
 
 /** What must be known before this row is worked, and what is good to be reminded of. */
 export function Reminders(props: RemindersProps) {
-  const { clock, settings, placed, map, at, body, format, tell } = props
+  const { clock, settings, placed, map, at, body, format } = props
   if (at >= map.steps) return null
   const unit = Math.floor(at / map.stepsInUnit)
   const isNewUnit = at > 0 && at % map.stepsInUnit === 0
   const next = lineAfter(map, at)
-  const holes = tellHoles(placed, tell)
+  const holes = tellHoles(placed)
   const needsRest = settings.restMin > 0 && clock.sinceRestMs >= settings.restMin * 60_000
   return (
     <div className="reader-notes">

@@ -35,6 +35,7 @@ export function bridgeRuns(places: readonly number[]): string {
     return from === to ? String(from) : `${from} to ${to}`
   })
   if (told.length === 0) return ''
+  if (places.length === 2 && places[0] === places[1]) return `bridge ${places[0]} twice`
   return `${places.length > 1 ? 'bridges' : 'bridge'} ${told.join(', then ')}`
 }
 

@@ -1,9 +1,9 @@
 import type { PlacedLine } from '../../../../shared-core/bench/reader-place.ts'
 import type { HoleNote } from '../../../../shared-core/bench/reader-script.ts'
-import { lineName, type Telling } from './tell-line.ts'
+import { lineName } from './tell-line.ts'
 
 /** What happens to holes in a line, a sentence for each kind: the last pass that fits, the first that sticks. */
-export function tellHoles(placed: PlacedLine, _telling: Telling): readonly string[] {
+export function tellHoles(placed: PlacedLine): readonly string[] {
   const { holes } = placed.line
   const sticks = holes.filter(({ kind }) => kind === 'sticks')
   const fills = holes.filter(({ kind }) => kind === 'fills')

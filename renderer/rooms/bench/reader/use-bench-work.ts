@@ -53,7 +53,12 @@ type Start = Readonly<{
 const TICK_MS = 1_000
 const KEEP_MS = 15_000
 
-/** The place in the work and its clock; both are kept at every move and every 15 s. */
+/**
+ * The place in the work and its clock; both are kept at every move and every 15 s.
+ *
+ * The clock runs on while the window is hidden: she may look something up meanwhile, and a wait that
+ * is too long is taken off by the rule for idle time anyway.
+ */
 export function useBenchWork({ map, place, workedS, idleMin, onKeep }: Start) {
   const [work, setWork] = useState<BenchWork>(() => begin(map, stepOf(map, place), workedS))
   const latest = useRef({ work, map, idleMin, onKeep })

@@ -23,8 +23,9 @@ export function useReaderKeys(heard: Heard): void {
       event.preventDefault()
       if (!event.repeat) onRole(role)
     }
-    addEventListener('keydown', onKey)
-    return () => removeEventListener('keydown', onKey)
+    // On the way down: a dialog keeps arrow keys from what lies around it.
+    addEventListener('keydown', onKey, { capture: true })
+    return () => removeEventListener('keydown', onKey, { capture: true })
   }, [])
 }
 
@@ -33,9 +34,10 @@ function isForControl(event: KeyboardEvent, settings: ReaderSettings): boolean {
   const { target, key } = event
   if (isTyping(target)) return true
   if (isBound(event, settings) || !(target instanceof Element)) return false
+  if (target.closest('[data-reader-own-keys]') !== null) return true
   const control = target.closest('button, a, input, select, [role], [tabindex="0"]')
   if (control === null || control.hasAttribute('data-reader-move')) return false
   if (control.matches('[role="dialog"], [role="document"]')) return false
   const isPress = key === ' ' || key === 'Enter'
-  return isPress || !control.matches('button, a')
+  return isPress || !control.matches('button:not([role]), a')
 }
