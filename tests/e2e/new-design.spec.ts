@@ -150,7 +150,7 @@ test('a picture is cropped, seen in beads of stock, and fills its slots with the
   expect(await saved(page, 'Harbour lamp picture')).toEqual([])
 })
 
-test('a picture that is dropped is taken too', async () => {
+test('a picture that is dropped is taken too, and a part of it is drawn by mouse', async () => {
   const { page } = studio
   await begin(page, 'Picture')
   await page.evaluate((bytes) => {
@@ -161,6 +161,23 @@ test('a picture that is dropped is taken too', async () => {
   }, Array.from(lamp))
   await expect(page.getByText('From dropped.png')).toBeVisible()
   await expect(page.getByText(/^Mean colour difference/)).toBeVisible()
+  const {
+    x = 0,
+    y = 0,
+    width = 0,
+    height = 0,
+  } = (await page.locator('.crop-frame').boundingBox()) ?? {}
+  await page.mouse.move(x + 0.205 * width, y + 0.255 * height)
+  await page.mouse.down()
+  await page.mouse.move(x + 0.695 * width, y + 0.745 * height, { steps: 3 })
+  await page.mouse.up()
+  // Of 60 by 40 pixels: from inside the 13th column and 11th row to inside the 42nd and 30th.
+  const sides = ['Crop from left', 'Crop from top', 'Crop width', 'Crop height']
+  for (const [at, value] of [12, 10, 30, 20].entries()) {
+    await expect(page.getByLabel(sides[at] ?? '', { exact: true })).toHaveValue(String(value))
+  }
+  await press(page, /^Whole picture/)
+  await expect(page.getByLabel('Crop width', { exact: true })).toHaveValue('60')
 })
 
 test('a PNG of one pixel a bead becomes that chart, its colours snapped to stock when asked', async () => {
