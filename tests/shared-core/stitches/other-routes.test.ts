@@ -106,6 +106,29 @@ describe('a peyote route worked by hand', () => {
       '12←',
     ])
   })
+
+  it('widens by one column at each edge with the thread in sight there, and says where', () => {
+    const laid = lay(drawChart('peyote', ['..AA..', '.AAAA.', 'AAAAAA']))
+    const events = routeText(laid.events)
+    expect(laid.replay.faults).toEqual([])
+    expect(events.slice(0, 11)).toEqual([
+      // Two half rows strung together, from the right.
+      'row 0 right',
+      '+1←0←',
+      'row 1 left',
+      '+3→',
+      '1→',
+      // Bead 5 stands beyond the work: nothing lies under it to turn through, so the thread comes back
+      // along its outer side.
+      '+5→',
+      'turn edge 5',
+      'row 1 right',
+      '+4←',
+      '3←',
+      '+2←',
+    ])
+    expect(laid.warnings).toMatchObject([{ code: 'thread-shows', severity: 'note', beads: [5] }])
+  })
 })
 
 describe('a square stitch route worked by hand', () => {
