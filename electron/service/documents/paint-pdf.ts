@@ -2,9 +2,14 @@ import PDFDocument from 'pdfkit'
 import { assertNever } from '../../../shared-core/assert.ts'
 import { type PathStep, placedOutline } from '../../../shared-core/colour/path-step.ts'
 import { type Mark, MM_PER_PT, type Page } from './draw-list.ts'
-import { fontPath, measureText, textRuns } from './fonts.ts'
+import { fontPath, measureText, runEms, textRuns } from './fonts.ts'
 
 export type PdfInfo = Readonly<{ title: string; author: string; madeAtMs: number }>
+
+type Form = Readonly<{ name: string; ref: PDFKit.PDFKitReference }>
+
+/** A document being painted, and the outlines it holds already. */
+type Sheet = Readonly<{ doc: PDFKit.PDFDocument; forms: Map<string, Form> }>
 
 const pt = (mm: number) => mm / MM_PER_PT
 
@@ -28,15 +33,17 @@ export function paintPdf(pages: readonly Page[], info: PdfInfo): Promise<Uint8Ar
     doc.on('end', () => resolve(Buffer.concat(chunks)))
     doc.on('error', reject)
   })
+  const sheet: Sheet = { doc, forms: new Map() }
   for (const page of pages) {
     doc.addPage({ size: [pt(page.widthMm), pt(page.heightMm)], margin: 0 })
-    for (const mark of page.marks) paintMark(doc, mark)
+    for (const mark of page.marks) paintMark(sheet, mark)
   }
   doc.end()
   return done
 }
 
-function paintMark(doc: PDFKit.PDFDocument, mark: Mark): void {
+function paintMark(sheet: Sheet, mark: Mark): void {
+  const { doc } = sheet
   switch (mark.kind) {
     case 'text':
       paintText(doc, mark)
@@ -51,7 +58,7 @@ function paintMark(doc: PDFKit.PDFDocument, mark: Mark): void {
       paintModules(doc, mark)
       break
     case 'stamps':
-      paintStamps(doc, mark)
+      paintStamps(sheet, mark)
       break
     default:
       assertNever(mark)
@@ -73,8 +80,13 @@ function paintText(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'text' }
   doc.fillColor(mark.colour)
   for (const run of textRuns(mark.text, mark.face)) {
     doc.font(fontPath(run.font)).fontSize(mark.sizePt)
-    doc.text(run.text, x, pt(mark.yMm), { lineBreak: false, baseline: 'alphabetic' })
-    x += doc.widthOfString(run.text)
+    doc.text(run.text, x, pt(mark.yMm), {
+      lineBreak: false,
+      baseline: 'alphabetic',
+      // With features named, even none, a run is shaped whole: words from the right stand in their order.
+      ...(run.isRightToLeft ? { features: [] } : {}),
+    })
+    x += runEms(run) * mark.sizePt
   }
 }
 
@@ -101,26 +113,61 @@ function paintModules(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'modu
 }
 
 /**
- * Writes one outline at many places: the same path each time, moved there.
+ * Writes one outline at many places: a form that is kept once in the file, called at each place.
  *
- * Written as page content of its own, as pdfkit's calls for each step take ten times as long, and
- * the same words again and again pack small.
+ * Each place is written as the way from the one before, in whole thousandths, so that nothing adds up.
  */
-function paintStamps(doc: PDFKit.PDFDocument, mark: Extract<Mark, { kind: 'stamps' }>): void {
+function paintStamps(sheet: Sheet, mark: Extract<Mark, { kind: 'stamps' }>): void {
   const { outline, placesMm, turnRad, fill, stroke } = mark
   if (placesMm.length === 0) return
+  const { doc } = sheet
+  const placed = placedOutline(outline, { scale: 1 / MM_PER_PT, turnRad })
+  const path = pathOperators(placed)
+  const paint = fill === null ? 'S' : stroke === null ? 'f' : 'B'
+  const form = formOf(
+    sheet,
+    `${path}\n${paint}`,
+    reachOf(placed) + (stroke === null ? 0 : pt(stroke.widthMm)),
+  )
+  doc.page.xobjects[form.name] = form.ref
   doc.save()
   if (fill !== null) doc.fillColor(fill)
   if (stroke !== null) {
     doc.strokeColor(stroke.colour).lineWidth(pt(stroke.widthMm)).lineJoin('round')
   }
-  const path = pathOperators(placedOutline(outline, { scale: 1 / MM_PER_PT, turnRad }))
-  const paint = fill === null ? 'S' : stroke === null ? 'f' : 'B'
-  const stamps = placesMm.map(
-    ([x, y]) => `q 1 0 0 1 ${figure(pt(x))} ${figure(pt(y))} cm\n${path}\n${paint} Q`,
-  )
-  doc.addContent(stamps.join('\n'))
+  let [x, y] = [0, 0]
+  const calls = placesMm.map(([xMm, yMm]) => {
+    const [nextX, nextY] = [thousandths(pt(xMm)), thousandths(pt(yMm))]
+    const call = `1 0 0 1 ${(nextX - x) / 1000} ${(nextY - y) / 1000} cm /${form.name} Do`
+    ;[x, y] = [nextX, nextY]
+    return call
+  })
+  doc.addContent(calls.join('\n'))
   doc.restore()
+}
+
+/** The form of a content: alike outlines of all pages and colours are one. */
+function formOf({ doc, forms }: Sheet, content: string, reachPt: number): Form {
+  const known = forms.get(content)
+  if (known !== undefined) return known
+  const reach = Math.ceil(reachPt)
+  const ref = doc.ref({
+    Type: 'XObject',
+    Subtype: 'Form',
+    FormType: 1,
+    BBox: [-reach, -reach, reach, reach],
+    Resources: {},
+  })
+  ref.end(Buffer.from(content, 'latin1'))
+  const form = { name: `Stamp${forms.size + 1}`, ref }
+  forms.set(content, form)
+  return form
+}
+
+/** No point of an outline lies farther than this from its origin, across or down. */
+function reachOf(outline: readonly PathStep[]): number {
+  const numbers = outline.flatMap(([, ...xy]) => xy as readonly number[])
+  return numbers.reduce((most, value) => Math.max(most, Math.abs(value)), 0)
 }
 
 /** An outline as the operators of a page's content. @source ISO 32000-1, 8.5.2 path construction */
@@ -128,12 +175,15 @@ function pathOperators(outline: readonly PathStep[]): string {
   const operators = { M: 'm', L: 'l', C: 'c', Z: 'h' } as const
   return outline
     .map(([letter, ...numbers]) =>
-      [...(numbers as readonly number[]).map(figure), operators[letter]].join(' '),
+      [
+        ...(numbers as readonly number[]).map((value) => thousandths(value) / 1000),
+        operators[letter],
+      ].join(' '),
     )
     .join('\n')
 }
 
 /** A thousandth of a point is finer than any printer. */
-function figure(value: number): string {
-  return String(Math.round(value * 1000) / 1000)
+function thousandths(value: number): number {
+  return Math.round(value * 1000)
 }

@@ -296,12 +296,14 @@ describe('tellSteps', () => {
   const step = (row: number, text: string) => ({ row, text, fromEvent: 0, toEvent: 0 })
 
   it('tells beads that go alike by their letters, and the last bridge again', () => {
-    const told = tellSteps([
-      step(1, 'Row 2 from the left; pick up A, B; under bridge 1 from the edge; up through B'),
-      step(1, 'Pick up C; under bridge 2 from the edge; up through C'),
-      step(1, 'Pick up C; under bridge 3 from the edge; up through C'),
-      step(1, 'Pick up A; under bridge 3 from the edge; up through A'),
-    ])
+    const told = [
+      ...tellSteps([
+        step(1, 'Row 2 from the left; pick up A, B; under bridge 1 from the edge; up through B'),
+        step(1, 'Pick up C; under bridge 2 from the edge; up through C'),
+        step(1, 'Pick up C; under bridge 3 from the edge; up through C'),
+        step(1, 'Pick up A; under bridge 3 from the edge; up through A'),
+      ]),
+    ]
     expect(told).toEqual([
       'Row 2 from the left; pick up A, B; under bridge 1 from the edge; up through B. In the same way: 2C. Pick up A; under the same bridge; up through A.',
     ])
@@ -310,7 +312,9 @@ describe('tellSteps', () => {
   it('names rows together that go like two told before, and tells what lies between', () => {
     const row = (number: number) =>
       step(number, `Row ${number} from the left; pick up ${number}A; left through ${number} beads`)
-    const told = tellSteps([1, 2, 3, 4].map(row).concat(step(5, 'Thread the needle with 900 mm')))
+    const told = [
+      ...tellSteps([1, 2, 3, 4].map(row).concat(step(5, 'Thread the needle with 900 mm'))),
+    ]
     expect(told.slice(2)).toEqual([
       'Rows 3 to 4 go the same way, with the beads of the word chart.',
       'Thread the needle with 900 mm.',
@@ -345,13 +349,13 @@ describe('chartSvg', () => {
 describe('missingScripts', () => {
   it('names the scripts that would print as boxes, and none that are printed', () => {
     expect(missingScripts(['Łódź Ωμέγα Жемчуг 38 € ½ ×'])).toEqual([])
-    expect(missingScripts(['海辺'])).toEqual(['Chinese or Japanese characters'])
+    expect(missingScripts(['한글'])).toEqual(['Korean'])
   })
 })
 
 describe('makePatternSheet', () => {
   it('makes a PDF with all its fonts embedded, saying what it could not print', async () => {
-    const data = sheetOfSample('Samphire studs', { maker: '海辺' })
+    const data = sheetOfSample('Samphire studs', { maker: '한글' })
     const made = await makePatternSheet(laySheet(data), data, 0)
     const raw = Buffer.from(made.bytes).toString('latin1')
     expect(raw.startsWith('%PDF-')).toBe(true)
@@ -359,6 +363,6 @@ describe('makePatternSheet', () => {
     const fonts = raw.match(/\/Type \/FontDescriptor/g) ?? []
     expect(fonts.length).toBeGreaterThanOrEqual(3)
     expect(raw.match(/\/FontFile2? /g)).toHaveLength(fonts.length)
-    expect(made.missingScripts).toEqual(['Chinese or Japanese characters'])
+    expect(made.missingScripts).toEqual(['Korean'])
   })
 })

@@ -3,7 +3,7 @@ import jsQR from 'jsqr'
 import { describe, expect, it } from 'vitest'
 import type { Measure } from '../../../electron/service/documents/draw-list.ts'
 import { PAPER } from '../../../electron/service/documents/draw-list.ts'
-import { measureText, textRuns } from '../../../electron/service/documents/fonts.ts'
+import { measureText, missingScripts, textRuns } from '../../../electron/service/documents/fonts.ts'
 import { makeTags } from '../../../electron/service/documents/make-tags.ts'
 import { qrCode } from '../../../electron/service/documents/qr-code.ts'
 import { TAG, type Tag, tagMarks, tagSheet } from '../../../electron/service/documents/tag-sheet.ts'
@@ -159,6 +159,37 @@ describe('textRuns', () => {
     const runs = textRuns('Seegras שלום', 'text')
     expect(runs.map((run) => run.font)).toEqual(['text', 'wide'])
     expect(runs.map((run) => run.text).join('')).toBe('Seegras שלום')
+  })
+
+  it('sets each script in a font that has it, also Chinese and Japanese', () => {
+    const fonts = ['Ταινία', 'Лента', 'رباط', '海辺のビーズ'].map((name) =>
+      textRuns(name, 'title').map((run) => run.font),
+    )
+    expect(fonts).toEqual([['title'], ['title'], ['wide-strong'], ['han']])
+    expect(missingScripts(['Ταινία', 'Лента', 'رباط', '海辺のビーズ', 'شَدّة'])).toEqual([])
+  })
+
+  it('orders words from the right as they are read, and turns their brackets', () => {
+    const runs = textRuns('אבג (דה) 12 tide', 'text')
+    // Seen from the left: Latin, the number, then the Hebrew stretch, which its font sets from the right.
+    expect(runs.map((run) => run.text.trim()).filter((words) => words !== '')).toEqual([
+      'tide',
+      '12',
+      'אבג )דה(',
+    ])
+    expect(runs.filter((run) => /[א-ת]/.test(run.text)).every((run) => run.isRightToLeft)).toBe(
+      true,
+    )
+  })
+
+  it('keeps every letter of any text', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', maxLength: 30 }), (text) => {
+        const letters = (words: string) => [...words].length
+        const set = textRuns(text, 'text').reduce((sum, run) => sum + letters(run.text), 0)
+        expect(set).toBe(letters(text.normalize('NFC')))
+      }),
+    )
   })
 })
 

@@ -21,17 +21,14 @@ export function writeSteps(writer: SheetWriter, data: SheetData): void {
   }
   const { parts } = data.body
   for (const part of parts.filter(({ kind }) => kind === 'panel')) {
-    const told = toldOf(part.id)
-    if (told.length === 0) continue
-    writer.heading(`${part.name}, bead by bead`)
-    partSteps(writer, told)
+    partSteps(writer, `${part.name}, bead by bead`, toldOf(part.id))
   }
   const strands = parts.filter(({ kind }) => kind === 'strand')
   if (strands.length === 0) return
-  writer.heading('Strands, bead by bead')
   partSteps(
     writer,
-    strands.map(({ id, name }) => `${name}: ${toldOf(id).join(' ')}`),
+    'Strands, bead by bead',
+    strands.map(({ id, name }) => `${name}: ${[...toldOf(id)].join(' ')}`),
   )
 }
 
@@ -70,14 +67,15 @@ function names(parts: readonly Readonly<{ name: string }>[]): string {
   return parts.map(({ name }) => name).join(', ')
 }
 
-function partSteps(writer: SheetWriter, paragraphs: readonly string[]): void {
+function partSteps(writer: SheetWriter, heading: string, paragraphs: Iterable<string>): void {
   let letters = 0
-  for (const [at, words] of paragraphs.entries()) {
-    letters += words.length
-    if (letters > MOST_LETTERS && at > 0) {
+  for (const words of paragraphs) {
+    if (letters === 0) writer.heading(heading)
+    else if (letters + words.length > MOST_LETTERS) {
       writer.note('So the work goes on: follow the word chart, turning and locking as before.')
       return
     }
+    letters += words.length
     dash(writer, words)
   }
 }

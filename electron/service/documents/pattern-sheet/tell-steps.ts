@@ -2,10 +2,15 @@ import type { BenchStep } from '../../../../shared-core/route/route.ts'
 
 /**
  * The bench's steps as paragraphs, one a row: what is done again and again is told once, and rows that
- * go like two told before them are named together.
+ * go like two told before them are named together. Told as they are asked for: a large part's are not
+ * all printed.
  */
-export function tellSteps(steps: readonly BenchStep[]): readonly string[] {
-  return rowsAlike(byRow(steps).map((texts) => `${inTheSameWay(texts).map(clauses).join('. ')}.`))
+export function* tellSteps(steps: readonly BenchStep[]): Generator<string> {
+  yield* rowsAlike(paragraphs(byRow(steps)))
+}
+
+function* paragraphs(rows: readonly (readonly string[])[]): Generator<string> {
+  for (const texts of rows) yield `${inTheSameWay(texts).map(clauses).join('. ')}.`
 }
 
 function byRow(steps: readonly BenchStep[]): readonly (readonly string[])[] {
@@ -85,18 +90,10 @@ const ROW = /^Row (\d+) /
 /** A way of going is told in full this often: once from each side. */
 const TOLD = 2
 
-function rowsAlike(paragraphs: readonly string[]): readonly string[] {
+function* rowsAlike(rows: Iterable<string>): Generator<string> {
   const known = new Map<string, number>()
-  const told: string[] = []
   let alike: string[] = []
-  const flush = () => {
-    const [first, last] = [alike[0], alike.at(-1)]
-    if (first === undefined) return
-    const rows = alike.length === 1 ? `Row ${first} goes` : `Rows ${first} to ${last} go`
-    told.push(`${rows} the same way, with the beads of the word chart.`)
-    alike = []
-  }
-  for (const words of paragraphs) {
+  for (const words of rows) {
     const row = ROW.exec(words)?.[1]
     const way = wayOf(words)
     const times = known.get(way) ?? 0
@@ -104,12 +101,19 @@ function rowsAlike(paragraphs: readonly string[]): readonly string[] {
       alike.push(row)
       continue
     }
-    flush()
+    yield* sameWay(alike)
+    alike = []
     known.set(way, times + 1)
-    told.push(words)
+    yield words
   }
-  flush()
-  return told
+  yield* sameWay(alike)
+}
+
+function sameWay(rows: readonly string[]): readonly string[] {
+  const [first, last] = [rows[0], rows.at(-1)]
+  if (first === undefined) return []
+  const words = rows.length === 1 ? `Row ${first} goes` : `Rows ${first} to ${last} go`
+  return [`${words} the same way, with the beads of the word chart.`]
 }
 
 /** What a row does, whatever its beads, its number and its side. */
