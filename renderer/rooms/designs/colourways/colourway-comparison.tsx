@@ -111,7 +111,7 @@ function Differences({
       rowKey={({ materialId }) => materialId}
       empty={<p className="designs-quiet">Both take the same beads and materials.</p>}
       columns={[
-        { key: 'name', head: 'Material', cell: ({ name }) => name },
+        { key: 'name', head: 'Material', width: '11rem', cell: ({ name }) => name },
         { key: 'a', head: `Beads, ${one.name}`, align: 'end', cell: (row) => beads(row.beads[0]) },
         {
           key: 'b',

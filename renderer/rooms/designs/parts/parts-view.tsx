@@ -3,18 +3,21 @@ import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { indexBeads } from '../../../../shared-core/chart/bead-index.ts'
 import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
 import { useUndoTarget } from '../../../app/undo-target.ts'
 import { useCall } from '../../../app/use-call.ts'
 import { useFormat } from '../../../app/use-format.ts'
-import { Button, IconButton } from '../../../ui/button.tsx'
+import { Button, ButtonLink, IconButton } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
-import { showToast } from '../../../ui/toast-store.ts'
 import type { DesignDetail, MaterialRow } from '../page/open-design.ts'
 import { slotBeads } from '../page/slot-beads.ts'
 import { ViewTabs } from '../page/view-tabs.tsx'
+import { DRAW } from '../places.ts'
 import { slotCalibrations } from '../reading/slot-calibrations.ts'
 import { useReading } from '../reading/use-reading.ts'
+import { BehindNotice } from '../table/behind-notice.tsx'
+import { SaveSheet } from '../table/save-sheet.tsx'
 import { type Draft, useDraft } from '../table/use-draft.ts'
 import { withPart } from './part-edits.ts'
 import { PartsPanel } from './parts-panel.tsx'
@@ -60,6 +63,7 @@ function PartsDesk({ design, draft, materials }: PartsDeskProps) {
   const format = useFormat()
   const [chosen, setChosen] = useState<string>()
   const [tried, setTried] = useState<DesignBody>()
+  const [isSaving, setSaving] = useState(false)
   const partId = chosen ?? draft.body.parts[0]?.id
   const body = tried ?? draft.body
   const { undo, redo, change } = draft
@@ -83,8 +87,7 @@ function PartsDesk({ design, draft, materials }: PartsDeskProps) {
       fill
       title={design.name}
       back={UP}
-      note={draft.isSaved ? undefined : 'not saved as a version yet'}
-      actions={<DraftActs draft={draft} name={design.name} />}
+      actions={<DraftActs id={design.id} draft={draft} onSave={() => setSaving(true)} />}
       aside={
         <PartsPanel
           body={draft.body}
@@ -100,6 +103,7 @@ function PartsDesk({ design, draft, materials }: PartsDeskProps) {
       }
     >
       <ViewTabs id={design.id} view="parts" />
+      {draft.isBehind && <BehindNotice draft={draft} design={design} />}
       {draft.refusal !== undefined && <RefusalNotice refusal={draft.refusal} />}
       {refusal !== undefined && <RefusalNotice refusal={refusal} />}
       <PartsStage
@@ -111,6 +115,7 @@ function PartsDesk({ design, draft, materials }: PartsDeskProps) {
         format={format}
         onBead={chooseBead}
       />
+      {isSaving && <SaveSheet draft={draft} onClose={() => setSaving(false)} />}
     </Room>
   )
 }
@@ -141,15 +146,11 @@ function useShown(design: DesignDetail, body: DesignBody, materials: readonly Ma
   }
 }
 
-function DraftActs({ draft, name }: Readonly<{ draft: Draft; name: string }>) {
-  const [isBusy, setBusy] = useState(false)
-  async function save() {
-    setBusy(true)
-    const saved = await draft.save('Parts changed')
-    setBusy(false)
-    if (saved.ok) showToast({ text: `Saved version ${saved.value.version} of ${name}` })
-    else showToast({ tone: 'refused', text: `${saved.error.message} ${saved.error.next}` })
-  }
+function DraftActs({
+  id,
+  draft,
+  onSave,
+}: Readonly<{ id: string; draft: Draft; onSave: () => void }>) {
   return (
     <>
       <IconButton
@@ -164,14 +165,11 @@ function DraftActs({ draft, name }: Readonly<{ draft: Draft; name: string }>) {
         disabled={!draft.canRedo}
         onClick={draft.redo}
       />
-      <Button
-        kind="primary"
-        icon="check"
-        busy={isBusy}
-        disabled={draft.isSaved}
-        onClick={() => void save()}
-      >
-        Save as a new version
+      <ButtonLink icon="brush" href={hrefTo({ room: 'designs', id, sub: DRAW })}>
+        Draw
+      </ButtonLink>
+      <Button kind="primary" icon="check" disabled={draft.isSaved} onClick={onSave}>
+        Save a version
       </Button>
     </>
   )

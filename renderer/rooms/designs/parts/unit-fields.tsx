@@ -1,6 +1,7 @@
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { parseDuration } from '../../../../shared-core/units/parse-duration.ts'
 import type { Format } from '../../../app/format.ts'
+import { Checkbox } from '../../../ui/checkbox.tsx'
 import { Select } from '../../../ui/select.tsx'
 import { needleOptions, threadOptions } from '../draft/trade-options.ts'
 import { ExtraFields } from './extra-fields.tsx'
@@ -39,6 +40,18 @@ export function UnitFields({
         value={body.threadId}
         options={threadOptions(format.decimal)}
         onChange={(threadId) => onChange('Change the thread', { ...body, threadId })}
+      />
+      <Checkbox
+        label="Thread worked doubled"
+        hint="Two strands in every pass: twice the thread, and holes fill sooner."
+        checked={body.threadStrands === 2}
+        onChange={(doubled) => {
+          const { threadStrands: _, ...rest } = body
+          onChange(
+            doubled ? 'Work the thread doubled' : 'Work the thread single',
+            doubled ? { ...rest, threadStrands: 2 } : rest,
+          )
+        }}
       />
       <Select
         label="Needle"
