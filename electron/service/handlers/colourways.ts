@@ -61,7 +61,7 @@ async function refusePromised(act: Act, { id, name }: Row<'colourway'>): Promise
     .where('sales_order.removed_by', 'is', null)
     .where('sales_order.state', '=', 'open')
     .execute()
-  if (lines.length === 0) return
+  if (lines.length === 0) return refuseAtBench(act, { id, name })
   refuse(
     'colourway-promised',
     `${name} is promised in ${lines.length === 1 ? 'an open order' : `${lines.length} open orders`}: ${lines
@@ -88,6 +88,27 @@ export async function fillColourway(
 ): Promise<void> {
   await checkFillings(act, body, materials)
   await fill(act, colourwayId, materials)
+}
+
+/** Work under way must still find its beads too. */
+async function refuseAtBench(
+  { trx }: Act,
+  { id, name }: Pick<Row<'colourway'>, 'id' | 'name'>,
+): Promise<void> {
+  const work = await trx
+    .selectFrom('bench_work')
+    .select('id')
+    .where('colourway_id', '=', id)
+    .where('state', '=', 'open')
+    .where('removed_by', 'is', null)
+    .executeTakeFirst()
+  if (work === undefined) return
+  refuse(
+    'colourway-at-bench',
+    `${name} is being made at the bench.`,
+    'Finish that work or give it up first.',
+    'id',
+  )
 }
 
 /** Makes the colourway's rows say what the input says, changing only what differs. */

@@ -78,7 +78,7 @@ function ColourwaysDesk({ design, standings, materials }: ColourwaysDeskProps) {
       actions={
         <>
           {standings.length > 1 && (
-            <Button aria-pressed={isComparing} onClick={() => setComparing(!isComparing)}>
+            <Button onClick={() => setComparing(!isComparing)}>
               {isComparing ? 'Show all' : 'Compare two'}
             </Button>
           )}

@@ -85,7 +85,22 @@ describe('colourways.remove', () => {
     await ask()('orders.setState', { id, state: 'closed' })
     await ask()('colourways.remove', wanted)
     expect((await standings()).map(({ name }) => name)).toEqual(['Brine first'])
-    expect((await ask()('orders.read', { id })).order.lines[0]?.colourwayName).toBe('Slate and brine')
+    expect((await ask()('orders.read', { id })).order.lines[0]?.colourwayName).toBe(
+      'Slate and brine',
+    )
+  })
+
+  it('keeps what is being made at the bench, until the work is given up', async () => {
+    const { designId, colourwayId } = workshop
+    await addBrineFirst()
+    const begun = { begunOn: '2026-11-25', before: {} }
+    const { id } = await ask()('bench.begin', { designId, colourwayId, units: 1, ...begun })
+    const wanted = { designId, id: colourwayId }
+    const refusal = await workshop.studio.refused('colourways.remove', wanted)
+    expect(refusal).toMatchObject({ code: 'colourway-at-bench', field: 'id' })
+    await ask()('bench.giveUp', { id, note: '' })
+    await ask()('colourways.remove', wanted)
+    expect((await standings()).map(({ name }) => name)).toEqual(['Brine first'])
   })
 
   it('leaves pieces made in it what they are', async () => {
