@@ -1,6 +1,6 @@
 import { sharedChartJson } from '../../../../shared-core/chart/shared-rows.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
-import type { TableView } from './table-model.ts'
+import type { TableView } from './table-state.ts'
 import { isReadAtOnce } from './use-live-reading.ts'
 
 /**

@@ -6,7 +6,8 @@ import { Swatch } from '../../../ui/swatch.tsx'
 import type { SlotBead } from '../page/slot-beads.ts'
 import { MOST_SLOTS, withNewSlot } from './palette-edits.ts'
 import { SlotSheet } from './slot-sheet.tsx'
-import type { TableModel, TableView } from './table-model.ts'
+import type { TableModel } from './table-model.ts'
+import type { TableView } from './table-state.ts'
 import type { Draft } from './use-draft.ts'
 
 type PalettePanelProps = Readonly<{

@@ -1,7 +1,8 @@
 import type { Panel, RouteSettings } from '../../../../shared-core/design/design.ts'
 import type { MenuAct } from './act-menu.tsx'
 import { plus } from './cells.ts'
-import type { TableModel, TableView } from './table-model.ts'
+import type { TableModel } from './table-model.ts'
+import type { TableView } from './table-state.ts'
 import type { Draft } from './use-draft.ts'
 
 /** Where the work on the panel begins: the row under the crosshair, and the side. */

@@ -19,6 +19,7 @@ import { TableBar } from './table-bar.tsx'
 import { TableFigures } from './table-figures.tsx'
 import { answerTableKey } from './table-keys.ts'
 import { TableKeysSheet } from './table-keys-sheet.tsx'
+import { TableParts } from './table-parts.tsx'
 import { TableStage } from './table-stage.tsx'
 import { ToolRail } from './tool-rail.tsx'
 import type { Draft } from './use-draft.ts'
@@ -73,14 +74,17 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
         </>
       }
       aside={
-        <TableFigures
-          design={design}
-          body={body}
-          reading={reading}
-          isLate={isLate}
-          colourway={colourway}
-          format={format}
-        />
+        <>
+          <TableFigures
+            design={design}
+            body={body}
+            reading={reading}
+            isLate={isLate}
+            colourway={colourway}
+            format={format}
+          />
+          <TableParts draft={draft} model={model} view={view} format={format} />
+        </>
       }
     >
       {draft.isBehind && <BehindNotice draft={draft} design={design} />}

@@ -6,6 +6,7 @@ import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { BeadPicture } from '../../../drawing/bead-picture.tsx'
 import type { PictureHandle } from '../../../drawing/use-picture.ts'
+import { EmptyState } from '../../../ui/empty-state.tsx'
 import type { SlotBead } from '../page/slot-beads.ts'
 import { plus, sameCell } from './cells.ts'
 import { keepInSight } from './keep-in-sight.ts'
@@ -13,7 +14,8 @@ import type { LatticeLook } from './lattice.ts'
 import { mirrorLines } from './mirror-lines.ts'
 import { answerPictureKey } from './table-keys.ts'
 import { crosshairLayer, mirrorLayer, placesLayer, selectionLayer } from './table-layers.ts'
-import type { TableModel, TableView } from './table-model.ts'
+import type { TableModel } from './table-model.ts'
+import type { TableView } from './table-state.ts'
 import { tellCell } from './tell-cell.ts'
 import { useLattice } from './use-lattice.ts'
 import { usePointerTool } from './use-pointer-tool.ts'
@@ -26,8 +28,18 @@ type TableStageProps = Readonly<{
   beads: readonly SlotBead[]
 }>
 
-/** The beads on the table under brush and crosshair, and in words below them where that is. */
-export function TableStage({ model, view, name, body, beads }: TableStageProps) {
+/** The beads on the table; a design without a panel has nothing to draw on. */
+export function TableStage(props: TableStageProps) {
+  if (props.view.panel !== undefined) return <DrawnStage {...props} />
+  return (
+    <EmptyState picture="strand">
+      This design has no panel to draw on. Add one under Parts, and it lies here.
+    </EmptyState>
+  )
+}
+
+/** The beads under brush and crosshair, and in words below them where that is. */
+function DrawnStage({ model, view, name, body, beads }: TableStageProps) {
   const picture = useRef<PictureHandle>(null)
   const [hovered, setHovered] = useState<CellRef>()
   const [isByKey, setByKey] = useState(true)

@@ -1,5 +1,6 @@
 import { Icon } from '../../../ui/icon.tsx'
-import type { TableModel, TableView } from './table-model.ts'
+import type { TableModel } from './table-model.ts'
+import type { TableView } from './table-state.ts'
 import { tools } from './tools.ts'
 
 /** The tools, each with its key. */

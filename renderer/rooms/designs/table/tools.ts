@@ -1,3 +1,4 @@
+import { slotLabel } from '../../../../shared-core/chart/chart.ts'
 import type { IconName } from '../../../ui/icon-paths.ts'
 
 /** What the left button, the pen or the space bar does. */
@@ -79,4 +80,11 @@ export const mirrorWays: readonly Readonly<{ value: MirrorWay; label: string }>[
 export function nextMirror(way: MirrorWay): MirrorWay {
   const at = mirrorWays.findIndex(({ value }) => value === way)
   return mirrorWays[(at + 1) % mirrorWays.length]?.value ?? 'none'
+}
+
+/** What a stroke of a tool is called in undo: `Line in B`. */
+export function strokeLabel(tool: ToolName, slot: number): string {
+  const label = tools.find(({ name }) => name === tool)?.label ?? ''
+  if (tool === 'erase') return label
+  return tool === 'paint' ? `Paint ${slotLabel(slot)}` : `${label} in ${slotLabel(slot)}`
 }

@@ -9,7 +9,7 @@ import {
   type Lattice,
   type LatticeLook,
 } from './lattice.ts'
-import type { TableView } from './table-model.ts'
+import type { TableView } from './table-state.ts'
 
 type Kept = Readonly<{ lattice: Lattice; look: LatticeLook; partId: string; stitch: string }>
 

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react'
 import { useUndoTarget } from '../../../app/undo-target.ts'
-import { TableModel, type TableView } from './table-model.ts'
+import { TableModel } from './table-model.ts'
+import type { TableView } from './table-state.ts'
 import type { Draft } from './use-draft.ts'
 
 /** The table's own state over a draft; undo and redo of the whole app speak to it while it is shown. */
@@ -14,7 +15,6 @@ export function useTableModel({
       new TableModel({
         view: session.view,
         stroke: (label, partId, edit) => session.stroke(label, partId, edit),
-        change: (label, next) => session.change(label, next),
       }),
     [session],
   )
