@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { memo, useState } from 'react'
 import type { SlotCount } from '../../../../shared-core/design/reading.ts'
 import type { Format } from '../../../app/format.ts'
 import { IconButton } from '../../../ui/button.tsx'
@@ -7,12 +7,14 @@ import type { SlotBead } from '../page/slot-beads.ts'
 import { MOST_SLOTS, withNewSlot } from './palette-edits.ts'
 import { SlotSheet } from './slot-sheet.tsx'
 import type { TableModel } from './table-model.ts'
-import type { TableView } from './table-state.ts'
 import type { Draft } from './use-draft.ts'
 
 type PalettePanelProps = Readonly<{
   model: TableModel
-  view: TableView
+  /** Index of the slot that is drawn with. */
+  chosen: number
+  /** Form of the panel that is drawn on. */
+  formId: string | undefined
   draft: Draft
   beads: readonly SlotBead[]
   counts: readonly SlotCount[] | undefined
@@ -20,10 +22,18 @@ type PalettePanelProps = Readonly<{
 }>
 
 /** The slots to draw with: letter, bead, name and how many a unit takes. */
-export function PalettePanel({ model, view, draft, beads, counts, format }: PalettePanelProps) {
+export const PalettePanel = memo(function PalettePanel({
+  model,
+  chosen,
+  formId,
+  draft,
+  beads,
+  counts,
+  format,
+}: PalettePanelProps) {
   const [edited, setEdited] = useState<number>()
   function add(): void {
-    const next = withNewSlot(draft.body, view.panel?.formId ?? draft.body.palette[0]?.formId ?? '')
+    const next = withNewSlot(draft.body, formId ?? draft.body.palette[0]?.formId ?? '')
     draft.change(`Add slot ${next.palette.at(-1)?.label ?? ''}`, next)
     model.chooseSlot(next.palette.length - 1)
   }
@@ -33,9 +43,9 @@ export function PalettePanel({ model, view, draft, beads, counts, format }: Pale
         <h2>Palette</h2>
         <IconButton
           icon="edit"
-          label={`Name or colour slot ${beads[view.slot]?.slot.label ?? ''}`}
+          label={`Name or colour slot ${beads[chosen]?.slot.label ?? ''}`}
           disabled={beads.length === 0}
-          onClick={() => setEdited(view.slot)}
+          onClick={() => setEdited(chosen)}
         />
         <IconButton
           icon="add"
@@ -50,7 +60,7 @@ export function PalettePanel({ model, view, draft, beads, counts, format }: Pale
             <button
               type="button"
               className="table-slot"
-              aria-pressed={at === view.slot}
+              aria-pressed={at === chosen}
               aria-keyshortcuts={at < 9 ? String(at + 1) : undefined}
               onClick={() => model.chooseSlot(at)}
               onDoubleClick={() => setEdited(at)}
@@ -76,4 +86,4 @@ export function PalettePanel({ model, view, draft, beads, counts, format }: Pale
       )}
     </section>
   )
-}
+})

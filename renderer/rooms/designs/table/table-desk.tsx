@@ -83,7 +83,7 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
             colourway={colourway}
             format={format}
           />
-          <TableParts draft={draft} model={model} view={view} format={format} />
+          <TableParts draft={draft} model={model} panelId={view.panel?.id} format={format} />
         </>
       }
     >
@@ -96,10 +96,11 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
       {/* biome-ignore lint/a11y/noStaticElementInteractions: keys of the tools work wherever the focus is on the table */}
       <div className="table-desk" onKeyDown={onKeyDown}>
         <div className="table-left">
-          <ToolRail model={model} view={view} />
+          <ToolRail model={model} tool={view.tool} />
           <PalettePanel
             model={model}
-            view={view}
+            chosen={view.slot}
+            formId={view.panel?.formId}
             draft={draft}
             beads={beads}
             counts={reading?.counts}

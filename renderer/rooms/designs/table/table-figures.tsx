@@ -1,4 +1,4 @@
-import { useMemo } from 'react'
+import { memo, useMemo } from 'react'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Format } from '../../../app/format.ts'
 import { useCall } from '../../../app/use-call.ts'
@@ -21,8 +21,8 @@ type TableFiguresProps = Readonly<{
   format: Format
 }>
 
-/** What follows from the drawing as it stands under the brush. */
-export function TableFigures(props: TableFiguresProps) {
+/** What follows from the drawing as it stands under the brush; still while the brush moves over a giant. */
+export const TableFigures = memo(function TableFigures(props: TableFiguresProps) {
   const { body, reading, isLate, format } = props
   const impossible = reading?.warnings.filter(({ severity }) => severity === 'impossible') ?? []
   return (
@@ -45,7 +45,7 @@ export function TableFigures(props: TableFiguresProps) {
       </p>
     </>
   )
-}
+})
 
 function useMoneyFigures({
   design,

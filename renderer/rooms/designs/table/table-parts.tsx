@@ -1,17 +1,16 @@
-import { useState } from 'react'
+import { memo, useState } from 'react'
 import type { Format } from '../../../app/format.ts'
 import { PartsPanel } from '../parts/parts-panel.tsx'
 import type { TableModel } from './table-model.ts'
-import type { TableView } from './table-state.ts'
 import type { Draft } from './use-draft.ts'
 
 /** The parts of the design that is drawn, folded away until they are wanted. */
-export function TableParts({
+export const TableParts = memo(function TableParts({
   draft,
   model,
-  view,
+  panelId,
   format,
-}: Readonly<{ draft: Draft; model: TableModel; view: TableView; format: Format }>) {
+}: Readonly<{ draft: Draft; model: TableModel; panelId: string | undefined; format: Format }>) {
   const [chosen, setChosen] = useState<string>()
   return (
     <details className="table-parts">
@@ -19,7 +18,7 @@ export function TableParts({
       <PartsPanel
         body={draft.body}
         onChange={draft.change}
-        partId={chosen ?? view.panel?.id}
+        partId={chosen ?? panelId}
         onPart={(partId) => {
           setChosen(partId)
           const part = draft.body.parts.find(({ id }) => id === partId)
@@ -29,4 +28,4 @@ export function TableParts({
       />
     </details>
   )
-}
+})

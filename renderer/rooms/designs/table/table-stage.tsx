@@ -61,13 +61,17 @@ function DrawnStage({ model, view, name, body, beads }: TableStageProps) {
       ...(isByKey ? [crosshairLayer(lattice, cell)] : []),
     ]
   }, [places, lattice, cell, selection, mirror, chart, moved, isByKey])
+  // Only after a key: before, the picture has yet to be fitted to its frame.
+  const hasKeyed = useRef(false)
   useEffect(() => {
-    if (isByKey && picture.current !== null) keepInSight(picture.current, lattice, cell)
-  }, [isByKey, lattice, cell])
+    if (!hasKeyed.current || picture.current === null) return
+    keepInSight(picture.current, lattice, cell)
+  }, [lattice, cell])
 
   function onKeyDown(event: KeyboardEvent): void {
     if (!answerPictureKey(model, event)) return
     event.preventDefault()
+    hasKeyed.current = true
     setByKey(true)
   }
   const seen = isByKey || view.isDrawing ? cell : (hovered ?? cell)
@@ -77,7 +81,10 @@ function DrawnStage({ model, view, name, body, beads }: TableStageProps) {
       {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notes which hand is at work */}
       <div
         className="table-picture"
-        onPointerDown={() => setByKey(false)}
+        onPointerDown={() => {
+          hasKeyed.current = false
+          setByKey(false)
+        }}
         onPointerLeave={() => setHovered(undefined)}
         onKeyUp={(event) => {
           if (event.key === 'Shift') model.release()

@@ -1,13 +1,13 @@
+import { memo } from 'react'
 import { Icon } from '../../../ui/icon.tsx'
 import type { TableModel } from './table-model.ts'
-import type { TableView } from './table-state.ts'
-import { tools } from './tools.ts'
+import { type ToolName, tools } from './tools.ts'
 
 /** The tools, each with its key. */
-export function ToolRail({
+export const ToolRail = memo(function ToolRail({
   model,
-  view,
-}: Readonly<{ model: TableModel; view: Pick<TableView, 'tool'> }>) {
+  tool,
+}: Readonly<{ model: TableModel; tool: ToolName }>) {
   return (
     <section className="table-tools" aria-label="Tools">
       {tools.map(({ name, label, key, icon, does }) => (
@@ -15,7 +15,7 @@ export function ToolRail({
           key={name}
           type="button"
           className="table-tool"
-          aria-pressed={name === view.tool}
+          aria-pressed={name === tool}
           aria-keyshortcuts={key}
           title={`${does} (${key})`}
           onClick={() => model.chooseTool(name)}
@@ -27,4 +27,4 @@ export function ToolRail({
       ))}
     </section>
   )
-}
+})
