@@ -9,6 +9,7 @@ import { layoutChart } from '../../shared-core/chart/layout.ts'
 import { traceOutline } from '../../shared-core/chart/outline.ts'
 import { readGridFile } from '../../shared-core/chart/read-grid-file.ts'
 import {
+  type RowCentres,
   rowCentres,
   type StitchPitch,
   stitchPitch,
@@ -46,12 +47,12 @@ export async function run(): Promise<Row[]> {
     },
     {
       measure: 'every centre in closed form, brick',
-      work: () => sumOfCentres(brick, brickPitch),
+      work: () => centresBeyond(brick, brickPitch),
       target: 2,
     },
     {
       measure: 'every centre in closed form, peyote',
-      work: () => sumOfCentres(peyote, peyotePitch),
+      work: () => centresBeyond(peyote, peyotePitch),
       target: 2,
     },
     { measure: 'outline, brick', work: () => traceOutline(brick, brickPitch), target: 2 },
@@ -109,21 +110,32 @@ function plainPass({ rows }: Chart): number {
   return sum
 }
 
-/** Goes to every bead's centre as those do that draw or measure row by row; nothing is stored. */
-function sumOfCentres({ rows }: Chart, pitch: StitchPitch): number {
-  let sum = 0
+/** Goes to every bead's centre and counts those in the lower right half: what a lasso asks. Nothing is stored. */
+function centresBeyond({ rows }: Chart, pitch: StitchPitch): number {
+  const middle = (SIDE / 2) * (2 * pitch.halfMm + pitch.downMm)
+  let beyond = 0
   for (let row = 0; row < rows.length; row += 1) {
-    const { start = 0, cells = NO_CELLS } = rows[row] ?? {}
-    const { xMm, stepMm, evenMm, oddMm } = rowCentres(pitch, row, start)
-    for (let i = 0; i < cells.length; i += 1) {
-      if (cells[i] === 0) continue
-      sum += xMm + i * stepMm + ((i & 1) === 0 ? evenMm : oddMm)
-    }
+    const line = rows[row]
+    if (line === undefined) continue
+    beyond += beyondInRow(line.cells, rowCentres(pitch, row, line.start), middle)
   }
-  return sum
+  return beyond
 }
 
-const NO_CELLS = new Uint16Array(0)
+/** Beads of a row for which x + y is more than `middle`. */
+function beyondInRow(
+  cells: Uint16Array,
+  { xMm, stepMm, evenMm, oddMm }: RowCentres,
+  middle: number,
+): number {
+  let beyond = 0
+  for (let i = 0; i < cells.length; i += 1) {
+    const x = xMm + i * stepMm
+    const y = (i & 1) === 0 ? evenMm : oddMm
+    if (cells[i] !== 0 && x + y > middle) beyond += 1
+  }
+  return beyond
+}
 
 function read(text: string): number {
   const outcome = readGridFile(text, { fileName: 'panel.csv' })

@@ -1,6 +1,7 @@
 import type { Mark } from '../draw-list.ts'
 import { blockMarks, slotStamps } from './chart-marks.ts'
 import { type ChartBlock, planChart } from './chart-plan.ts'
+import { pageMap } from './page-map.ts'
 import type { PrintedChart } from './printed-chart.ts'
 import { LINE } from './sheet-frame.ts'
 import { EDGE, SOFT, TIDE, text } from './sheet-style.ts'
@@ -8,6 +9,7 @@ import type { SheetWriter } from './sheet-writer.ts'
 import type { SlotLook } from './slot-look.ts'
 
 const NUMBER_PT = 6.5
+const NO_MAP = { widthMm: 0, marks: [] } as const
 
 /** Writes a chart over as many pages as it needs, each with its legend. */
 export function writeChart(writer: SheetWriter, printed: PrintedChart): void {
@@ -25,7 +27,7 @@ export function writeChart(writer: SheetWriter, printed: PrintedChart): void {
   const plan = planChart({ extent: printed.extent, pitch: printed.pitch, room, gutterMm })
   plan.pages.forEach((blocks, number) => {
     writer.newPage()
-    const of = { number, all: plan.pages.length, blocks }
+    const of = { number, pages: plan.pages, blocks }
     writer.put(...heading(writer, printed, of))
     for (const block of blocks) {
       writer.put(...blockMarks(printed, block, plan.scale, gutterMm))
@@ -40,12 +42,16 @@ function slotsUsed({ chart }: PrintedChart): readonly number[] {
   return [...used].sort((a, b) => a - b)
 }
 
-type PageOf = Readonly<{ number: number; all: number; blocks: readonly ChartBlock[] }>
+type PageOf = Readonly<{
+  number: number
+  pages: readonly (readonly ChartBlock[])[]
+  blocks: readonly ChartBlock[]
+}>
 
 function heading(
   writer: SheetWriter,
   printed: PrintedChart,
-  { number, all, blocks }: PageOf,
+  { number, pages, blocks }: PageOf,
 ): readonly Mark[] {
   const { frame } = writer
   const y = frame.top + LINE
@@ -55,12 +61,17 @@ function heading(
   const column = (at: number) => Math.floor((at - printed.extent.minAt) / 2) + 1
   const columns =
     first === undefined ? '' : `, columns ${column(first.at[0])} to ${column(first.at[1] - 1)}`
+  const all = pages.length
   const part = all === 1 ? '' : `. Part ${number + 1} of ${all}`
-  const room = frame.right - frame.left - 86
+  const corner = { rightMm: frame.right, bottomMm: y + 0.6 }
+  const map = all === 1 ? NO_MAP : pageMap(printed, pages, number, corner)
+  const right = frame.right - map.widthMm - (all === 1 ? 0 : 3)
+  const room = right - frame.left - 86
   const title = writer.wrapped(`Chart: ${printed.name}`, 'title', 16, room, 1)[0] ?? ''
   return [
     text(frame.left, y, title, { face: 'title', sizePt: 16 }),
-    text(frame.right, y, `${rows}${columns}${part}`, { colour: SOFT, sizePt: 9, align: 'right' }),
+    text(right, y, `${rows}${columns}${part}`, { colour: SOFT, sizePt: 9, align: 'right' }),
+    ...map.marks,
   ]
 }
 

@@ -4,7 +4,8 @@ import { cellAtPoint } from '../../../../shared-core/chart/layout.ts'
 import { parity, rowPhases } from '../../../../shared-core/chart/row-phase.ts'
 import type { PictureHandle } from '../../../drawing/use-picture.ts'
 import type { PictureTool, PointMm } from '../../../drawing/use-picture-input.ts'
-import { minus } from './cells.ts'
+import { minus, nearChart, plus } from './cells.ts'
+import { bringNear, isTooFar } from './keep-in-sight.ts'
 import type { Lattice } from './lattice.ts'
 import type { TableModel } from './table-model.ts'
 import type { ToolName } from './tools.ts'
@@ -31,7 +32,13 @@ export function usePointerTool({
     const at = (point: PointMm) => cellUnder(model, lattice, point)
     return {
       cursor: tool === 'pick' ? 'copy' : tool === 'select' ? 'cell' : 'crosshair',
-      onDown: (point) => model.down(at(point)),
+      onDown: (point) => {
+        if (picture.current === null || !isTooFar(picture.current)) model.down(at(point))
+        else {
+          bringNear(picture.current, lattice, nearestRow(model, at(point)))
+          model.tell('Too far away to draw, so it was brought nearer')
+        }
+      },
       onMove: (point, event) => {
         if ((event.buttons & 1) === 0) onHover(at(point))
         else model.to(pointsOf(event, picture.current).map(at))
@@ -62,4 +69,10 @@ function cellUnder(model: TableModel, lattice: Lattice, point: PointMm): CellRef
     return parity(phaseOf(row - origin.row + moved.row) + origin.at - moved.at)
   }
   return minus(cellAtPoint(pitch, point, placePhase), origin)
+}
+
+/** A cell in the chart or close to it, where the pointer is far from all beads. */
+function nearestRow(model: TableModel, cell: CellRef): CellRef {
+  const { chart, moved } = model.view()
+  return minus(nearChart(chart, plus(cell, moved)), moved)
 }
