@@ -8,6 +8,8 @@ export default defineConfig({
     pool: 'forks',
     // Starting a process for each file took longer than its tests; no test changes what another sees.
     isolate: false,
+    // Vitest keeps one core back, which on two is half of them.
+    maxWorkers: '100%',
     // For a loaded machine; a single test takes far less.
     testTimeout: 30_000,
     coverage: {
