@@ -142,6 +142,7 @@ test('a small piece is drawn, mirrored, saved and taken up again with the keyboa
   await page.keyboard.press('Delete')
   await expect(told(page)).toHaveText('Take away')
   await keys(page, ['Control+z', 'Control+z', 'Escape'])
+  await expect.poll(async () => rowsOf((await kept(page, id)).body).length).toBe(3)
   const drawn = await kept(page, id)
 
   await page.keyboard.press('Control+s')

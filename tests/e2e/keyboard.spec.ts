@@ -20,7 +20,10 @@ test('a digit with Ctrl or Alt opens a room and puts the focus on its title', as
     const held = index % 2 === 0 ? 'Control' : 'Alt'
     await page.keyboard.press(`${held}+Digit${(index + 1) % 10}`)
     await expect(heading(page, title)).toBeFocused()
-    await expect(page.getByRole('link', { name: title })).toHaveAttribute('aria-current', 'page')
+    await expect(page.getByRole('link', { name: title, exact: true })).toHaveAttribute(
+      'aria-current',
+      'page',
+    )
   }
 })
 

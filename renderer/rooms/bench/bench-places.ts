@@ -10,3 +10,8 @@ export const UP = { href: '#/bench', label: 'Bench' } as const
 
 /** Work at the bench as lists tell it. */
 export type BenchWork = CallOutput<'bench.list'>['works'][number]
+
+/** Whether a hand has been at it: time was kept, or the place has moved. */
+export function isBegun({ workedS, place }: Pick<BenchWork, 'workedS' | 'place'>): boolean {
+  return workedS > 0 || place.copy + place.part + place.step > 0
+}

@@ -4,7 +4,7 @@ import { Badge } from '../../ui/badge.tsx'
 import { Icon } from '../../ui/icon.tsx'
 import { PieceThumbnail } from '../designs/assembly/piece-thumbnail.tsx'
 import { useDrawing } from '../designs/gallery/use-drawing.ts'
-import { type BenchWork, READING } from './bench-places.ts'
+import { type BenchWork, isBegun, READING } from './bench-places.ts'
 
 const WIDTH = 168
 const HEIGHT = 186
@@ -74,8 +74,4 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
 function placeWords(work: BenchWork): string {
   if (!isBegun(work)) return 'not stitched yet'
   return work.unitsDone >= work.units ? 'all stitched' : `at step ${work.place.step + 1}`
-}
-
-function isBegun({ workedS, place }: BenchWork): boolean {
-  return workedS > 0 || place.copy + place.part + place.step > 0
 }

@@ -5,7 +5,7 @@ import { useFormat } from '../../../app/use-format.ts'
 import { ButtonLink } from '../../../ui/button.tsx'
 import { FigureList } from '../../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
-import { READING, UP } from '../bench-places.ts'
+import { isBegun, READING, UP } from '../bench-places.ts'
 import { PickTicks } from '../pick-ticks.tsx'
 import { GiveUp } from './give-up.tsx'
 import { WorkState } from './work-state.tsx'
@@ -33,7 +33,7 @@ export function WorkPage({ id }: Readonly<{ id: string }>) {
               icon="forward"
               href={hrefTo({ room: 'bench', id, sub: READING })}
             >
-              {work.workedS === 0 ? 'Begin row by row' : 'Go on'}
+              {isBegun(work) ? 'Go on' : 'Begin row by row'}
             </ButtonLink>
           </>
         )
