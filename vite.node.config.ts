@@ -9,11 +9,10 @@ const external = ['electron', ...Object.keys(manifest.dependencies)].filter(
   (name) => name !== 'kysely',
 )
 
-type Entry = Readonly<{ folder: string; name: string; entry: string; format: 'es' | 'cjs' }>
+type Entry = Readonly<{ folder: string; name: string; entry: string }>
 
 /** What every entry that runs on Node has in common; the oldest runtime we test carries Node 20. */
-function nodeEntry({ folder, name, entry, format }: Entry): UserConfig {
-  const ending = format === 'cjs' ? 'cjs' : 'js'
+function nodeEntry({ folder, name, entry }: Entry): UserConfig {
   return {
     build: {
       ssr: true,
@@ -25,9 +24,9 @@ function nodeEntry({ folder, name, entry, format }: Entry): UserConfig {
       rollupOptions: {
         input: { [name]: entry },
         output: {
-          format,
-          entryFileNames: `[name].${ending}`,
-          chunkFileNames: `[name]-[hash].${ending}`,
+          format: 'cjs',
+          entryFileNames: '[name].cjs',
+          chunkFileNames: '[name]-[hash].cjs',
         },
       },
     },
@@ -35,32 +34,29 @@ function nodeEntry({ folder, name, entry, format }: Entry): UserConfig {
   }
 }
 
-// Sandboxed preloads have to be CommonJS; the service is, so that its compiled form can be kept.
+// Sandboxed preloads have to be CommonJS; the service is, so that its compiled form can be kept; and
+// where the app and the service begin, Electron starts sooner without the loader of modules.
 const entries: Readonly<Record<string, Entry>> = {
-  main: { folder: 'main', name: 'main', entry: 'electron/main/main.ts', format: 'es' },
+  main: { folder: 'main', name: 'main', entry: 'electron/main/main.ts' },
   preload: {
     folder: 'preload',
     name: 'preload',
     entry: 'electron/preload/preload.ts',
-    format: 'cjs',
   },
   'service-entry': {
     folder: 'service-entry',
     name: 'main',
     entry: 'electron/service/main.ts',
-    format: 'es',
   },
   service: {
     folder: 'service',
     name: 'service',
     entry: 'electron/service/open-service.ts',
-    format: 'cjs',
   },
   documents: {
     folder: 'documents',
     name: 'document-worker',
     entry: 'electron/service/documents/document-worker.ts',
-    format: 'cjs',
   },
 }
 

@@ -10,6 +10,8 @@ chooseUserData()
 // The lock belongs to the user's folder, so the folder has to be chosen before it.
 if (app.requestSingleInstanceLock()) {
   declareAppScheme()
+  // The page's own files are all that is ever fetched: no process of its own for that.
+  app.commandLine.appendSwitch('enable-features', 'NetworkServiceInProcess2')
   // Without this Electron builds a menu of its own first, only to throw it away.
   Menu.setApplicationMenu(null)
   // Together with --no-sandbox, which root in a container needs, this would end every child.

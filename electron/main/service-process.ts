@@ -26,7 +26,7 @@ type Settings = Readonly<{
 
 /** Starts the process that keeps the data. It opens `file` at once, before anyone asks. */
 export function startService({ file, compiledFolder, onLost, onOutput }: Settings): ServiceProcess {
-  const entry = join(import.meta.dirname, '..', 'service-entry', 'main.js')
+  const entry = join(import.meta.dirname, '..', 'service-entry', 'main.cjs')
   const child = utilityProcess.fork(entry, [file, compiledFolder], {
     serviceName: 'Tallystrand data',
     stdio: 'pipe',

@@ -7,7 +7,7 @@ import { Script } from 'node:vm'
 // Compiling the service and its libraries takes as long as all else it does before its first answer.
 // V8 can keep what it has compiled; Node's own switch for that came after the oldest runtime we test.
 
-const keepsAfterMs = 5_000
+const keepsAfterMs = 1_500
 const parameters = '(exports, require, module, __filename, __dirname)'
 
 type Wrapped = (

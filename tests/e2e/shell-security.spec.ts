@@ -230,12 +230,12 @@ test('a shell call with an input of another shape is refused and names the field
 
 for (const path of [
   '/../package.json',
-  '/..%2fmain%2fmain.js',
-  '/%2e%2e/main/main.js',
-  '/..%5cmain%5cmain.js',
+  '/..%2fmain%2fmain.cjs',
+  '/%2e%2e/main/main.cjs',
+  '/..%5cmain%5cmain.cjs',
   '//etc/passwd',
   '/%2fetc%2fpasswd',
-  '/assets/..%2f..%2fmain%2fmain.js',
+  '/assets/..%2f..%2fmain%2fmain.cjs',
   '/%00/index.html',
   '/%E0%A4%A',
   '/',

@@ -101,12 +101,16 @@ export async function listCoreLots(trx: Transaction<Database>): Promise<Lot[]> {
     .select(['lot.id', 'lot.material_id', 'lot.bought_on', 'lot_balance.on_hand'])
     .where('lot.removed_by', 'is', null)
     .execute()
-  return rows.map(({ id, material_id, bought_on, on_hand }) => ({
-    lotId: id,
-    materialId: material_id,
-    onHand: on_hand,
-    ...(bought_on === null ? {} : { boughtOn: calendarDate(bought_on) }),
-  }))
+  return rows.map(({ id, material_id, bought_on, on_hand }) =>
+    bought_on === null
+      ? { lotId: id, materialId: material_id, onHand: on_hand }
+      : {
+          lotId: id,
+          materialId: material_id,
+          onHand: on_hand,
+          boughtOn: calendarDate(bought_on),
+        },
+  )
 }
 
 /** A lot with what its ledger comes to. */
