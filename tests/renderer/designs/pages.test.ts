@@ -180,9 +180,11 @@ describe('fillWords', () => {
 
 describe('workingWords', () => {
   it('tells only what was chosen', () => {
-    expect(workingWords({})).toBe('Worked as the studio chooses')
-    expect(workingWords({ startRow: 11, startSide: 'left', lockEveryRow: true })).toBe(
-      'Starts at row 12, from the left, every row locked',
+    expect(workingWords({}, format)).toBe('Worked as the studio chooses')
+    const some = { startRow: 11, startSide: 'left', lockEveryRow: true } as const
+    expect(workingWords(some, format)).toBe('Starts at row 12, from the left, every row locked')
+    expect(workingWords({ loopPasses: 2, endTailMm: 150, workingLengthMm: 1_600 }, format)).toBe(
+      '2 times round a loop, a last tail of 15 cm, threads up to 1,6 m',
     )
   })
 })

@@ -1,10 +1,12 @@
-import { ellipse, placedOutline } from '../../../../shared-core/colour/path-step.ts'
+import { placedOutline } from '../../../../shared-core/colour/path-step.ts'
+import { findingOutline, WIRE_MM } from '../../../../shared-core/design/assembly/placed-finding.ts'
+import { leanOf } from '../../../../shared-core/stitches/strand/loop-arc.ts'
 import { durationS } from '../../../../shared-core/units/duration.ts'
 import { formatDuration } from '../../../../shared-core/units/format-duration.ts'
 import { formatCount } from '../../../../shared-core/units/format-number.ts'
 import type { Mark } from '../draw-list.ts'
 import { beadMarks } from './bead-marks.ts'
-import { type PiecePicture, RING_MM } from './piece-picture.ts'
+import type { PiecePicture } from './piece-picture.ts'
 import type { SheetData } from './sheet-data.ts'
 import { LINE } from './sheet-frame.ts'
 import { EDGE, INK, SAND, SOFT, TIDE, text } from './sheet-style.ts'
@@ -84,29 +86,37 @@ function pictureMarks(picture: PiecePicture, box: Box): readonly Mark[] {
   }))
   return [
     ground,
-    ...rings(picture, { scale, left, top }),
     ...beadMarks(beads),
+    ...findingMarks(picture, { scale, left, top }),
     ...ruler(box, scale),
   ]
 }
 
-function rings(
-  { rings: places }: PiecePicture,
+/** Wire and metal in two greys, the darker as the edge: seen on white paper too. */
+const [METAL_EDGE, METAL] = ['#6f797e', '#c3c9cb']
+
+function findingMarks(
+  { findings }: PiecePicture,
   { scale, left, top }: Readonly<{ scale: number; left: number; top: number }>,
 ): readonly Mark[] {
-  if (places.length === 0) return []
-  const radius = RING_MM / 2 - 0.2
-  const ring = ellipse({ x: 0, y: 0, radiusX: radius, radiusY: radius })
-  return [
-    {
+  return findings.flatMap((finding): readonly Mark[] => {
+    const { outline, isSolid } = findingOutline(finding)
+    const { at, way } = finding
+    const stamp = {
       kind: 'stamps',
-      outline: placedOutline(ring, { scale }),
-      placesMm: places.map(([x, y]) => [left + x * scale, top + y * scale] as const),
-      turnRad: 0,
+      outline: placedOutline(outline, { scale }),
+      placesMm: [[left + at.x * scale, top + at.y * scale] as const],
+      turnRad: leanOf(way),
       fill: null,
-      stroke: { colour: '#8d979c', widthMm: 0.36 * scale },
-    },
-  ]
+    } as const
+    const edge = { colour: METAL_EDGE, widthMm: (isSolid ? 0.3 : WIRE_MM) * scale }
+    if (isSolid) return [{ ...stamp, fill: METAL, stroke: edge }]
+    const inner = { colour: METAL, widthMm: (WIRE_MM - 0.35) * scale }
+    return [
+      { ...stamp, stroke: edge },
+      { ...stamp, stroke: inner },
+    ]
+  })
 }
 
 /** A centimetre in the picture's scale, so that the eye knows how small the piece is. */

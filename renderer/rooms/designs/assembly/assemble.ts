@@ -4,6 +4,13 @@ import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import { type BeadIndex, indexBeads } from '../../../../shared-core/chart/bead-index.ts'
 import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
+import {
+  hangStrands,
+  type LooseStrand,
+  placeLoose,
+} from '../../../../shared-core/design/assembly/hang-strands.ts'
+import { panelFindings } from '../../../../shared-core/design/assembly/panel-findings.ts'
+import type { PlacedFinding } from '../../../../shared-core/design/assembly/placed-finding.ts'
 import type { DesignBody, Panel } from '../../../../shared-core/design/design.ts'
 import type { PartGeometry } from '../../../../shared-core/route/part-geometry.ts'
 import { panelGeometry } from '../../../../shared-core/route/part-geometry.ts'
@@ -12,8 +19,6 @@ import type { BeadLook } from '../../../drawing/bead-look.ts'
 import type { BeadScene } from '../../../drawing/bead-scene.ts'
 import { chartScene } from '../../../drawing/chart-scene.ts'
 import type { SizeMm } from '../../../drawing/view.ts'
-import type { PlacedFinding } from './finding.ts'
-import { hangStrands, type PlacedStrand, placeLoose } from './hang-strands.ts'
 import { joinPieces, type Piece } from './join-pieces.ts'
 import { mirrorPiece } from './mirror-piece.ts'
 
@@ -76,7 +81,7 @@ export function assemble({
     if (form !== undefined) pieces.push(panelPiece(part, { form, palette, ...context }))
   }
   const [first] = tables.forms
-  if (first !== undefined) pieces.push(...placeLoose(context, first))
+  if (first !== undefined) pieces.push(...placeLoose(context, first).map(loosePiece))
   const drawn = copies === 'one' ? pieces : pieces.flatMap(everyCopy)
   return joinPieces(drawn, { palette, boxOfSlot: boxes(body, tables) })
 }
@@ -112,7 +117,14 @@ function panelPiece(panel: Panel, context: PanelContext): Piece {
   const index = indexBeads(chart)
   const scene = chartScene({ chart, form, palette, threadMm: threadGapMm(threadMm) })
   const geometry = panelGeometry(chart, index, form, threadMm)
-  const strands: readonly PlacedStrand[] = hangStrands(panel, { ...context, index, geometry })
+  const strands = hangStrands(panel, { ...context, index, geometry })
+  const findings = panelFindings(context.body, panel, geometry)
   const { id: partId, name, copies, mirrored: mirrors } = panel
-  return { partId, name, isMirrored: false, copies, mirrors, scene, index, geometry, strands }
+  const what = { partId, name, isMirrored: false, copies, mirrors }
+  return { ...what, scene, index, geometry, strands, findings }
+}
+
+function loosePiece({ placed, copies }: LooseStrand): Piece {
+  const { partId, name } = placed
+  return { partId, name, isMirrored: false, copies, strands: [placed], findings: [] }
 }

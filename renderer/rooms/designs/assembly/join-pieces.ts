@@ -1,13 +1,16 @@
 import type { BeadIndex } from '../../../../shared-core/chart/bead-index.ts'
+import type { PlacedStrand } from '../../../../shared-core/design/assembly/hang-strands.ts'
+import {
+  findingCorners,
+  type PlacedFinding,
+} from '../../../../shared-core/design/assembly/placed-finding.ts'
+import { strandEnds } from '../../../../shared-core/design/assembly/strand-places.ts'
 import type { PartGeometry } from '../../../../shared-core/route/part-geometry.ts'
 import { endsOf, type HoleEnds } from '../../../../shared-core/route/route-line.ts'
 import type { BeadLook } from '../../../drawing/bead-look.ts'
 import type { BeadScene } from '../../../drawing/bead-scene.ts'
 import type { SizeMm } from '../../../drawing/view.ts'
 import type { Assembly, PlacedPart } from './assemble.ts'
-import { type PlacedFinding, RING_MM, reachOfFinding } from './finding.ts'
-import type { PlacedStrand } from './hang-strands.ts'
-import { strandEnds } from './strand-places.ts'
 
 /** What hangs together: a panel with its strands, or a strand alone. Its own mm. */
 export type Piece = Readonly<{
@@ -21,6 +24,8 @@ export type Piece = Readonly<{
   index?: BeadIndex
   geometry?: PartGeometry
   strands: readonly PlacedStrand[]
+  /** Findings that sit on the panel itself. */
+  findings: readonly PlacedFinding[]
 }>
 
 /** What each slot's bead looks like, and its upright box where they differ in size. */
@@ -34,7 +39,7 @@ export function joinPieces(pieces: readonly Piece[], looks: Looks): Assembly | u
   const drawn = pieces.filter((piece) => countBeads(piece) > 0)
   const [first] = drawn
   if (first === undefined) return undefined
-  if (drawn.length === 1 && first.scene !== undefined && first.strands.length === 0) {
+  if (drawn.length === 1 && first.scene !== undefined && isPlain(first)) {
     const parts = panelPart(first, { firstBead: 0, copy: 0, shift: shifted(0, 0) })
     return { scene: first.scene, parts, findings: [] }
   }
@@ -42,6 +47,11 @@ export function joinPieces(pieces: readonly Piece[], looks: Looks): Assembly | u
   for (const piece of drawn) addPiece(joining, piece)
   const { scene, parts, findings, acrossMm, heightMm } = joining
   return { scene: { ...scene, widthMm: acrossMm - GAP_MM, heightMm }, parts, findings }
+}
+
+/** Whether a piece is its panel and nothing more, so that the panel's own scene is the picture. */
+function isPlain({ strands, findings }: Piece): boolean {
+  return strands.length === 0 && findings.length === 0
 }
 
 type Shift = (ends: HoleEnds) => HoleEnds
@@ -107,6 +117,7 @@ function addPiece(joining: Joining, piece: Piece): void {
     copyPanel(joining, piece.scene, dx, dy)
   }
   for (const strand of piece.strands) addStrand(joining, piece, strand, { dx, dy, copy, shift })
+  for (const finding of piece.findings) addFinding(joining, finding, dx, dy)
   joining.acrossMm += bounds.right - bounds.left + GAP_MM
   joining.heightMm = Math.max(joining.heightMm, bounds.bottom - bounds.top)
 }
@@ -156,9 +167,7 @@ function addStrand(
   // A strand's holes run along it, so its beads stand where the panel's lie.
   if (scene.axis === 'horizontal') scene.turnedOf.fill(1, first, first + slots.length)
   const { finding } = strand
-  if (finding !== undefined) {
-    joining.findings.push({ ...finding, at: { x: finding.at.x + dx, y: finding.at.y + dy } })
-  }
+  if (finding !== undefined) addFinding(joining, finding, dx, dy)
   joining.parts.push({
     partId,
     name,
@@ -184,21 +193,26 @@ function shifted(dx: number, dy: number): Shift {
 
 type Bounds = { left: number; top: number; right: number; bottom: number }
 
-function holdFinding(bounds: Bounds, finding: PlacedFinding): void {
-  const { at, way } = finding
-  const reach = reachOfFinding(finding)
-  const tip = { x: at.x + way.x * reach, y: at.y + way.y * reach }
-  bounds.top = Math.min(bounds.top, tip.y)
-  bounds.bottom = Math.max(bounds.bottom, tip.y)
-  bounds.left = Math.min(bounds.left, tip.x - RING_MM)
-  bounds.right = Math.max(bounds.right, tip.x + RING_MM)
+function addFinding(joining: Joining, finding: PlacedFinding, dx: number, dy: number): void {
+  const { x, y } = finding.at
+  joining.findings.push({ ...finding, at: { x: x + dx, y: y + dy } })
 }
 
-function boundsOf({ scene, strands }: Piece) {
+function holdFinding(bounds: Bounds, finding: PlacedFinding): void {
+  for (const { x, y } of findingCorners(finding)) {
+    bounds.left = Math.min(bounds.left, x)
+    bounds.right = Math.max(bounds.right, x)
+    bounds.top = Math.min(bounds.top, y)
+    bounds.bottom = Math.max(bounds.bottom, y)
+  }
+}
+
+function boundsOf({ scene, strands, findings }: Piece) {
   const bounds =
     scene === undefined
       ? { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity }
       : { left: 0, top: 0, right: scene.widthMm, bottom: scene.heightMm }
+  for (const finding of findings) holdFinding(bounds, finding)
   for (const { places, forms, finding } of strands) {
     if (finding !== undefined) holdFinding(bounds, finding)
     forms.forEach((form, bead) => {

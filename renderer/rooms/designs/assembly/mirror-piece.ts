@@ -1,10 +1,11 @@
+import type { PlacedStrand } from '../../../../shared-core/design/assembly/hang-strands.ts'
+import type { PlacedFinding } from '../../../../shared-core/design/assembly/placed-finding.ts'
 import type { BeadScene } from '../../../drawing/bead-scene.ts'
-import type { PlacedStrand } from './hang-strands.ts'
 import type { Piece } from './join-pieces.ts'
 
 /** A piece as its mirror shows it: the second of a mirrored pair. */
 export function mirrorPiece(piece: Piece): Piece {
-  const { scene, geometry, strands } = piece
+  const { scene, geometry, strands, findings } = piece
   const widthMm = scene?.widthMm ?? 0
   const flip = (xMm: Float32Array) => xMm.map((x) => widthMm - x)
   return {
@@ -13,6 +14,7 @@ export function mirrorPiece(piece: Piece): Piece {
     ...(scene && { scene: mirrorScene(scene) }),
     ...(geometry && { geometry: { ...geometry, xMm: flip(geometry.xMm) } }),
     strands: strands.map((strand) => mirrorStrand(strand, widthMm)),
+    findings: findings.map((finding) => mirrorFinding(finding, widthMm)),
   }
 }
 
@@ -28,12 +30,13 @@ function mirrorStrand(strand: PlacedStrand, widthMm: number): PlacedStrand {
       nearXMm: flip(places.nearXMm),
       farXMm: flip(places.farXMm),
     },
-    finding: finding && {
-      ...finding,
-      at: { x: widthMm - finding.at.x, y: finding.at.y },
-      way: { x: -finding.way.x, y: finding.way.y },
-    },
+    finding: finding && mirrorFinding(finding, widthMm),
   }
+}
+
+function mirrorFinding(finding: PlacedFinding, widthMm: number): PlacedFinding {
+  const { at, way } = finding
+  return { ...finding, at: { x: widthMm - at.x, y: at.y }, way: { x: -way.x, y: way.y } }
 }
 
 function mirrorScene(scene: BeadScene): BeadScene {

@@ -49,14 +49,18 @@ export function KeptText({
   )
 }
 
-/** A figure that changes its design once it is done. Empty keeps `undefined` where that is allowed. */
+/**
+ * A figure that changes its design once it is done, or `asTyped` at every key that can be read. Empty
+ * keeps `undefined` where that is allowed.
+ */
 export function KeptFigure<T extends number>({
   label,
   value,
   write,
   parse,
-  range: [least, most],
+  range,
   optional = false,
+  asTyped = false,
   onKeep,
   ...rest
 }: Readonly<{
@@ -67,25 +71,26 @@ export function KeptFigure<T extends number>({
   /** The least and the most that is accepted. */
   range: readonly [number, number]
   optional?: boolean
+  asTyped?: boolean
   onKeep: (value: number | undefined) => void
   hint?: ReactNode
   labelHidden?: boolean
 }>) {
   const [typed, setTyped] = useState<string>()
   const text = typed ?? (value === undefined ? '' : write(value))
-  const read = typed === undefined || typed.trim() === '' ? undefined : parse(typed)
-  const found = read?.ok === true ? read.value.value : undefined
-  const isEmpty = typed?.trim() === ''
-  const error =
-    isEmpty && !optional
-      ? `Type a number from ${write(least)} to ${write(most)}.`
-      : found !== undefined && (found < least || found > most)
-        ? `${write(found)} is too ${found < least ? 'small' : 'large'}: from ${write(least)} to ${write(most)}.`
-        : undefined
+  const read = (words: string | undefined) => readFigure(words, { write, parse, range, optional })
+  const { error } = read(typed)
+  function keep(words: string | undefined): boolean {
+    const { kept } = read(words)
+    if (kept !== undefined && kept.value !== value) onKeep(kept.value)
+    return kept !== undefined
+  }
+  function type(words: string) {
+    setTyped(words)
+    if (asTyped) keep(words)
+  }
   function end(keeps: boolean) {
-    const isKept = error === undefined && (found !== undefined || (isEmpty && optional))
-    if (keeps && typed !== undefined && isKept && found !== value) onKeep(found)
-    if (!keeps || isKept) setTyped(undefined)
+    if (!keeps || keep(typed)) setTyped(undefined)
   }
   return (
     <Kept onEnd={end}>
@@ -96,10 +101,38 @@ export function KeptFigure<T extends number>({
         text={text}
         parse={parse}
         error={error}
-        onText={setTyped}
+        onText={type}
       />
     </Kept>
   )
+}
+
+type FigureRule<T extends number> = Readonly<{
+  write: (value: number) => string
+  parse: (text: string) => ParseResult<T>
+  range: readonly [number, number]
+  optional: boolean
+}>
+
+/** What a typed figure keeps, or why it keeps nothing; neither when nothing was typed. */
+function readFigure<T extends number>(
+  typed: string | undefined,
+  { write, parse, range: [least, most], optional }: FigureRule<T>,
+): Readonly<{ kept?: Readonly<{ value: T | undefined }>; error?: string }> {
+  if (typed === undefined) return {}
+  if (typed.trim() === '') {
+    if (optional) return { kept: { value: undefined } }
+    return { error: `Type a number from ${write(least)} to ${write(most)}.` }
+  }
+  const read = parse(typed)
+  // The field itself says what it could not read.
+  if (!read.ok) return {}
+  const found = read.value.value
+  if (found >= least && found <= most) return { kept: { value: found } }
+  const how = found < least ? 'small' : 'large'
+  return {
+    error: `${write(found)} is too ${how}: from ${write(least)} to ${write(most)}.`,
+  }
 }
 
 /** Tells when a field is done: left or Enter keeps it, Escape does not. */

@@ -13,10 +13,13 @@ type Change = Readonly<{ [K in keyof RouteSettings]?: RouteSettings[K] | undefin
 export function RouteFields({
   panel: { chart, route },
   format,
+  asTyped = false,
   onChange,
 }: Readonly<{
   panel: Panel
   format: Format
+  /** Figures are kept at every key, for what follows the typing; else once a field is done. */
+  asTyped?: boolean
   onChange: (what: string, route: RouteSettings) => void
 }>) {
   const set = (what: string, change: Change) => onChange(what, withoutOpen({ ...route, ...change }))
@@ -28,6 +31,7 @@ export function RouteFields({
         <KeptFigure
           label="Start row"
           optional
+          asTyped={asTyped}
           hint={`From the top, 1 to ${format.count(chart.rows.length)}`}
           value={route.startRow === undefined ? undefined : route.startRow + 1}
           write={format.count}
@@ -63,6 +67,7 @@ export function RouteFields({
       <KeptFigure
         label="Times round a loop"
         optional
+        asTyped={asTyped}
         hint="3 unless you say otherwise"
         value={route.loopPasses}
         write={format.count}
@@ -70,7 +75,7 @@ export function RouteFields({
         range={[1, 6]}
         onKeep={(loopPasses) => set('the times round a loop', { loopPasses })}
       />
-      <ThreadFields route={route} format={format} onChange={set} />
+      <ThreadFields {...{ route, format, asTyped }} onChange={set} />
     </>
   )
 }
@@ -106,8 +111,14 @@ function BrickFields({
 function ThreadFields({
   route,
   format,
+  asTyped,
   onChange,
-}: Readonly<{ route: RouteSettings; format: Format; onChange: RouteChange }>) {
+}: Readonly<{
+  route: RouteSettings
+  format: Format
+  asTyped: boolean
+  onChange: RouteChange
+}>) {
   const thread = (unit: 'cm' | 'm') => (text: string) =>
     parseThread(text, { decimal: format.decimal, unit })
   return (
@@ -116,6 +127,7 @@ function ThreadFields({
         <KeptFigure
           label="Tail at the start"
           optional
+          asTyped={asTyped}
           value={route.startTailMm}
           write={format.thread}
           parse={thread('cm')}
@@ -125,6 +137,7 @@ function ThreadFields({
         <KeptFigure
           label="Tail at the end"
           optional
+          asTyped={asTyped}
           value={route.endTailMm}
           write={format.thread}
           parse={thread('cm')}
@@ -135,6 +148,7 @@ function ThreadFields({
       <KeptFigure
         label="Longest thread you like to work with"
         optional
+        asTyped={asTyped}
         hint={`Such as ${format.thread(1_600)}`}
         value={route.workingLengthMm}
         write={format.thread}

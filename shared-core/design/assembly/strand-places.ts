@@ -1,7 +1,7 @@
-import { DOWN, LEFT, RIGHT } from '../../../../shared-core/route/event-codes.ts'
-import type { HoleEnds } from '../../../../shared-core/route/route-line.ts'
-import { type Curve, leanOf, loopArc } from '../../../../shared-core/stitches/strand/loop-arc.ts'
-import type { PointMm } from '../../../../shared-core/stitches/strand/point-mm.ts'
+import { DOWN, LEFT, RIGHT } from '../../route/event-codes.ts'
+import type { HoleEnds } from '../../route/route-line.ts'
+import { type Curve, leanOf, loopArc } from '../../stitches/strand/loop-arc.ts'
+import type { PointMm } from '../../stitches/strand/point-mm.ts'
 
 /** Where each bead of a strand lies, in mm, and how it leans from upright, radians clockwise. */
 export type StrandPlaces = Readonly<{

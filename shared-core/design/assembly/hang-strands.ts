@@ -1,17 +1,12 @@
-import type { BeadForm } from '../../../../shared-core/beads/bead-form.ts'
-import type { BeadIndex } from '../../../../shared-core/chart/bead-index.ts'
-import type { DesignBody, Panel, Strand } from '../../../../shared-core/design/design.ts'
-import {
-  holeEndX,
-  holeEndY,
-  type PartGeometry,
-} from '../../../../shared-core/route/part-geometry.ts'
-import { hangingEnds } from '../../../../shared-core/stitches/strand/hang-strand.ts'
-import type { PointMm } from '../../../../shared-core/stitches/strand/point-mm.ts'
-import { readStrandBeads } from '../../../../shared-core/stitches/strand/strand-beads.ts'
-import { strandGeometry } from '../../../../shared-core/stitches/strand/strand-geometry.ts'
-import { type PlacedFinding, shapeOfFinding } from './finding.ts'
-import type { Piece } from './join-pieces.ts'
+import type { BeadForm } from '../../beads/bead-form.ts'
+import type { BeadIndex } from '../../chart/bead-index.ts'
+import { holeEndX, holeEndY, type PartGeometry } from '../../route/part-geometry.ts'
+import { hangingEnds } from '../../stitches/strand/hang-strand.ts'
+import type { PointMm } from '../../stitches/strand/point-mm.ts'
+import { readStrandBeads } from '../../stitches/strand/strand-beads.ts'
+import { strandGeometry } from '../../stitches/strand/strand-geometry.ts'
+import type { DesignBody, Panel, Strand } from '../design.ts'
+import { type PlacedFinding, shapeOfFinding } from './placed-finding.ts'
 import {
   fringePlaces,
   loopMiddle,
@@ -34,7 +29,8 @@ export type PlacedStrand = Readonly<{
   isFolded: (bead: number) => boolean
 }>
 
-type StrandContext = Readonly<{
+/** What strands are laid with: the design, its thread's diameter in mm, and the form of a slot's beads. */
+export type StrandContext = Readonly<{
   body: DesignBody
   threadMm: number
   formOfSlot: (slot: number, fallback: BeadForm) => BeadForm
@@ -42,7 +38,7 @@ type StrandContext = Readonly<{
 
 type PanelSite = Readonly<{ form: BeadForm; index: BeadIndex; geometry: PartGeometry }>
 
-/** Every copy of every strand that hangs from a panel. */
+/** Every copy of every strand that hangs from one copy of a panel; a strand whose bead is gone is left out. */
 export function hangStrands(
   panel: Panel,
   context: StrandContext & PanelSite,
@@ -92,19 +88,21 @@ function findingOf(
   place: Pick<PlacedFinding, 'at' | 'way'>,
 ): PlacedFinding | undefined {
   const found = extras.find(({ id }) => id === findingId)
-  return found && { ...place, shape: shapeOfFinding(found.name) }
+  return found && { ...place, shape: shapeOfFinding(found.name), acrossMm: 0 }
 }
 
-/** Strands that hang from nothing, each a piece of its own. */
-export function placeLoose(context: StrandContext, fallback: BeadForm): readonly Piece[] {
+/** A strand that hangs from nothing, a piece of its own; `copies` of it go into one unit. */
+export type LooseStrand = Readonly<{ placed: PlacedStrand; copies: number }>
+
+/** The strands that hang from nothing; a slot without a form takes the fallback. */
+export function placeLoose(context: StrandContext, fallback: BeadForm): readonly LooseStrand[] {
   const panels = context.body.parts.filter((part) => part.kind === 'panel')
   return context.body.parts.flatMap((part) => {
     if (part.kind !== 'strand') return []
     if (panels.some(({ id }) => id === part.anchor?.panelId)) return []
     const ready = strandOf(part, context, fallback)
     if (ready === undefined) return []
-    const strands = [loose(ready, context.body, part)]
-    return [{ partId: part.id, name: part.name, isMirrored: false, copies: part.copies, strands }]
+    return [{ placed: loose(ready, context.body, part), copies: part.copies }]
   })
 }
 
