@@ -1,6 +1,5 @@
 import { findForm, referenceTables } from '../../shared-core/beads/bead-tables.ts'
-import { type Calibration, tableCalibration } from '../../shared-core/beads/calibration.ts'
-import { massOfCount, needMass } from '../../shared-core/beads/grams-and-counts.ts'
+import type { Calibration } from '../../shared-core/beads/calibration.ts'
 import {
   type BillLine,
   billOfMaterials,
@@ -9,6 +8,7 @@ import {
 } from '../../shared-core/design/bill.ts'
 import type { Learned } from '../../shared-core/design/learned.ts'
 import type { SlotCount } from '../../shared-core/design/reading.ts'
+import { weighSlot } from '../../shared-core/design/weigh-slot.ts'
 import {
   type MaterialNeed,
   needsPerUnit,
@@ -39,7 +39,13 @@ export type BillBook = Readonly<{
   materials: ReadonlyMap<string, BriefMaterial>
   /** Material ids by key of the bill, of a colourway. */
   assigned: (colourwayId: string) => Assigned
+  /** What the workshop knows that the tables do not: a design is read with it in a colourway. */
+  knownOf: (making: Making) => WorkshopKnown
 }>
+
+/** A workshop's own weighings by slot letter, and what it has learnt of itself. */
+export type WorkshopKnown = Learned &
+  Readonly<{ calibrations: Readonly<Record<string, Calibration>> }>
 
 type Assigned = Readonly<Record<string, string>>
 
@@ -69,7 +75,24 @@ export async function openBills(view: View, makings: readonly Making[]): Promise
         learned,
       }),
     )
-  return { factsOf, materials, assigned, billOf: writtenOnce(write) }
+  const knownOf = ({ versionId, colourwayId }: Making) => ({
+    ...learned,
+    calibrations: slotCalibrations(factsOf(versionId), assigned(colourwayId), calibrations),
+  })
+  return { factsOf, materials, assigned, knownOf, billOf: writtenOnce(write) }
+}
+
+function slotCalibrations(
+  { palette }: Pick<VersionFacts, 'palette'>,
+  assigned: Assigned,
+  calibrations: ReadonlyMap<string, Calibration>,
+): Readonly<Record<string, Calibration>> {
+  return Object.fromEntries(
+    palette.flatMap(({ label }) => {
+      const weighed = calibrations.get(assigned[slotKey(label)] ?? '')
+      return weighed === undefined ? [] : [[label, weighed] as const]
+    }),
+  )
 }
 
 /** Keeps each bill: a hundred lines of orders may be made alike. */
@@ -142,12 +165,8 @@ function weighedSlot(slot: SlotCount, facts: VersionFacts, fillings: Fillings): 
   const calibration = materialId === undefined ? undefined : fillings.calibrations.get(materialId)
   const entry = facts.palette.find(({ label }) => label === slot.label)
   const form = entry && findForm(referenceTables, entry.formId)
-  const cullRate = fillings.learned.cullRates[form?.id ?? '']
-  if (form === undefined || (calibration === undefined && cullRate === undefined)) return slot
-  const weighed = calibration ?? tableCalibration(form)
-  return {
-    ...slot,
-    massMg: massOfCount(slot.count, weighed),
-    needMg: needMass(slot.count, weighed, cullRate ?? form.cullRate),
-  }
+  const { cullRates } = fillings.learned
+  // As the tables have it already.
+  if (form === undefined || (calibration === undefined && !(form.id in cullRates))) return slot
+  return weighSlot(slot, form, { calibration, cullRates })
 }

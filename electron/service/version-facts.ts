@@ -5,7 +5,7 @@ import type { VersionFacts } from './store/facts.ts'
 import type { View } from './store/view.ts'
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
-export const READING_EDITION = 4
+export const READING_EDITION = 5
 
 /** The facts of versions by id, read once and then kept in the file and in memory. */
 export async function versionFacts(
@@ -73,7 +73,6 @@ async function readAndKeep({ trx, memory }: View, versionId: string): Promise<vo
       ...(body.finishingS === undefined ? {} : { finishingS: body.finishingS }),
     },
     labour: reading.labour,
-    unitMassMg: reading.unitMassMg,
   }
   const kept = { edition: READING_EDITION, reading_json: JSON.stringify(facts) }
   await trx

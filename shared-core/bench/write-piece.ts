@@ -4,6 +4,7 @@ import { LOOP_ROUNDS } from '../design/lay-strands.ts'
 import { panelStepWords } from '../design/panel-step-words.ts'
 import { looseJourney, panelJourney } from '../design/read-journey.ts'
 import type { ReadContext } from '../design/read-options.ts'
+import { routeAsUsed } from '../design/route-as-used.ts'
 import type { StitchedPanel } from '../design/stitch-panel.ts'
 import { strandStepWords } from '../design/strand-step-words.ts'
 import type { StepWords } from '../route/bench-steps.ts'
@@ -34,8 +35,10 @@ export function writePanelPiece(
   const { panel, chart, form, index, draft } = stitched
   const journey = panelJourney(stitched, hanging, context)
   const image = isMirrored ? mirrorBeads(index) : itself
-  const seen = (route: EventList, own: MirrorBead) =>
-    isMirrored ? mirrorRoute(route, own, image) : route
+  const seen = (route: EventList, own: MirrorBead) => {
+    const used = routeAsUsed(route, context.threadUse)
+    return isMirrored ? mirrorRoute(used, own, image) : used
+  }
   const words = panelStepWords(chart.stitch, index, context.strands)
   const tally = tallyOf(
     context,
@@ -83,7 +86,10 @@ function imageWords(words: StepWords, image: MirrorBead): StepWords {
 export function writeLoosePiece(writing: Writing, ready: ReadyStrand): OnePiece {
   const { id, name } = ready.strand
   const stretches = looseJourney(ready, writing.context, LOOP_ROUNDS).strands.map((laid) =>
-    strandStretch(writing, laid, { copy: 0, copies: 1, route: laid.events, joined: undefined }),
+    strandStretch(writing, laid, {
+      ...{ copy: 0, copies: 1, joined: undefined },
+      route: routeAsUsed(laid.events, writing.context.threadUse),
+    }),
   )
   return { partId: id, name, isMirrored: false, stretches }
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { act, query, step } from './call.ts'
 import { colourwayMaterials, designBody } from './design-calls.ts'
+import { cullRates, pace } from './engine-bead-calls.ts'
 import { chosenLots, draw, makeRequest } from './piece-calls.ts'
 import * as s from './schemas.ts'
 
@@ -100,25 +101,7 @@ const timedMake = z.strictObject({
   leftOut: z.boolean(),
 })
 
-export const learned = z.strictObject({
-  pace: z.strictObject({
-    setUpS: s.spread,
-    perBeadS: z.strictObject({
-      brick: s.spread,
-      peyote: s.spread,
-      square: s.spread,
-      loom: s.spread,
-      ladder: s.spread,
-      herringbone: s.spread,
-      'right-angle-weave': s.spread,
-      strand: s.spread,
-    }),
-    perRowS: s.spread,
-    finishingS: s.spread,
-  }),
-  cullRates: z.record(z.string(), s.spread),
-  threadUse: s.spread,
-})
+export const learned = z.strictObject({ pace, cullRates, threadUse: s.spread })
 
 export const benchCalls = {
   'bench.begin': act({

@@ -28,13 +28,13 @@ export const documentCalls = {
       'Makes the PDF of a pattern sheet: cover, materials, charts, word chart, steps and cautions.',
     input: sheetWish,
     output: s.madeFile.extend({ notes }),
-    reads: ['designs', 'stock', 'workshop'],
+    reads: ['designs', 'stock', 'makes', 'workshop'],
   }),
   'designs.sheetPage': query({
     summary: 'One page of a pattern sheet to look at, as it will be printed.',
     input: sheetWish.extend({ number: z.number().int().min(1).max(100_000) }),
     output: z.strictObject({ page: sheetPage, pages: z.number().int().min(1), notes }),
-    reads: ['designs', 'stock', 'workshop'],
+    reads: ['designs', 'stock', 'makes', 'workshop'],
   }),
   'designs.export': query({
     summary:
@@ -45,7 +45,7 @@ export const documentCalls = {
       partId: z.string().min(1).max(40).optional(),
     }),
     output: s.madeFile.omit({ pages: true }),
-    reads: ['designs', 'stock', 'workshop'],
+    reads: ['designs', 'stock', 'makes', 'workshop'],
   }),
   'documents.stop': query({
     summary: 'Ends the documents being made; whoever asked for them is told so.',

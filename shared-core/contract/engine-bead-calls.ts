@@ -32,6 +32,9 @@ export const pace = z.strictObject({
   finishingS: s.spread,
 })
 
+/** The share of beads put aside, by form id. */
+export const cullRates = z.record(z.string().max(64), s.spread)
+
 /** Beads, scales, holes and hands: calls that need no database. */
 export const engineBeadCalls = {
   'engine.tables': query({

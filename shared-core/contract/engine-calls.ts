@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { countedWeighing, ownTables } from './bead-tables-schema.ts'
 import { query } from './call.ts'
 import { designBody } from './design-calls.ts'
-import { engineBeadCalls, pace } from './engine-bead-calls.ts'
+import { cullRates, engineBeadCalls, pace } from './engine-bead-calls.ts'
 import { engineChartCalls } from './engine-chart-calls.ts'
 import { engineColourCalls } from './engine-colour-calls.ts'
 import * as s from './schemas.ts'
@@ -13,7 +13,13 @@ const range = z.strictObject({
   high: z.number(),
   basis: s.basis,
 })
-const thread = z.strictObject({ inPieceMm: range, cutMm: z.array(z.number()), spoolMm: range })
+const thread = z.strictObject({
+  inPieceMm: range,
+  cutMm: z.array(z.number()),
+  /** What of each length stays in the work. */
+  inWorkMm: z.array(z.number()),
+  spoolMm: range,
+})
 const warning = z.strictObject({
   code: z.string(),
   severity: z.enum(['note', 'warning', 'impossible']),
@@ -35,8 +41,10 @@ export const engineCalls = {
       tables: ownTables.exactOptional(),
       /** Weighings of counted beads by slot letter; the table's figures serve for the rest. */
       weighings: z.record(z.string().max(4), z.array(countedWeighing).max(10_000)).exactOptional(),
-      /** The reference pace where it is left out. */
+      /** What a workshop has learnt of itself, as `workshop.pace` gives it; the tables' figures where it is left out. */
       pace: pace.exactOptional(),
+      cullRates: cullRates.exactOptional(),
+      threadUse: s.spread.exactOptional(),
     }),
     output: z.strictObject({
       beads: z.number().int(),

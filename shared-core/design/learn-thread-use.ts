@@ -27,18 +27,27 @@ export function learnThreadUse(counts: readonly ThreadCount[]): Spread {
 }
 
 /**
+ * One length to cut as this workshop uses thread, whole mm: what of it stays in the work is more or
+ * less, its ends are as long as ever. As it was where nothing has been learnt.
+ *
+ * @param cutMm - As the route reckons it.
+ * @param inWorkMm - What of it stays in the work, as the route reckons it.
+ */
+export function cutAsUsed(cutMm: number, inWorkMm: number, use: Spread): number {
+  return use.basis === 'estimated' ? cutMm : Math.round(cutMm + (use.value - 1) * inWorkMm)
+}
+
+/**
  * A reading's thread as this workshop uses it, whole mm.
  *
- * What stays in the piece is more or less by the workshop's use; the lengths to cut are longer or
- * shorter by the same amount, in proportion. The range of hands gives way to the range learnt. As it
- * was where nothing has been learnt.
+ * What stays in the piece is more or less by the workshop's use; each length to cut is longer or
+ * shorter by its own share of that (see `cutAsUsed`). The range of hands gives way to the range
+ * learnt. As it was where nothing has been learnt.
  */
 export function threadAsUsed(thread: ThreadReading, use: Spread): ThreadReading {
   if (use.basis === 'estimated') return thread
-  const { inPieceMm: piece } = thread
-  const more = (use.value - 1) * piece.value
-  const cut = thread.cutMm.reduce((sum, mm) => sum + mm, 0)
-  const cutMm = thread.cutMm.map((mm) => Math.round(mm + (cut > 0 ? (more * mm) / cut : 0)))
+  const { inPieceMm: piece, inWorkMm } = thread
+  const cutMm = thread.cutMm.map((mm, at) => cutAsUsed(mm, inWorkMm[at] ?? 0, use))
   const inPieceMm = ranged(piece.value * use.value, piece, use)
   const value = cutMm.reduce((sum, mm) => sum + mm, 0)
   const spoolMm = {
@@ -47,7 +56,12 @@ export function threadAsUsed(thread: ThreadReading, use: Spread): ThreadReading 
     high: value + (inPieceMm.high - inPieceMm.value),
     basis: inPieceMm.basis,
   }
-  return { inPieceMm, cutMm, spoolMm }
+  return {
+    inPieceMm,
+    cutMm,
+    inWorkMm: inWorkMm.map((mm) => Math.round(mm * use.value)),
+    spoolMm,
+  }
 }
 
 function ranged(mm: number, piece: Spread, use: Spread): Spread {

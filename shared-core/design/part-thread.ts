@@ -1,7 +1,9 @@
 import type { BeadForm } from '../beads/bead-form.ts'
 import type { Thread } from '../beads/thread.ts'
+import type { ThreadLength } from '../route/length-ledger.ts'
 import type { ThreadMeasure } from '../route/measure-thread.ts'
 import { type Spread, weakerBasis } from '../units/spread.ts'
+import type { ThreadReading } from './reading.ts'
 
 /**
  * A thread length with its range, mm.
@@ -35,6 +37,16 @@ export function threadSpread(
 
 function relative(spread: Spread, side: 'low' | 'high'): number {
   return spread.value > 0 ? Math.abs(spread[side] - spread.value) / spread.value : 0
+}
+
+/**
+ * The thread of some lengths, of which so much stays in the piece: whole mm a length, and the range
+ * of what stays for what leaves the spool.
+ */
+export function threadOf(lengths: readonly ThreadLength[], inPieceMm: Spread): ThreadReading {
+  const cutMm = lengths.map((length) => length.cutMm)
+  const inWorkMm = lengths.map((length) => Math.round(length.inPieceMm))
+  return { inPieceMm, cutMm, inWorkMm, spoolMm: spoolSpread(cutMm, inPieceMm) }
 }
 
 /** The thread that leaves the spool for given cuts, with the range of what stays in the piece. */

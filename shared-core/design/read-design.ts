@@ -1,6 +1,4 @@
 import type { BeadForm } from '../beads/bead-form.ts'
-import { type Calibration, tableCalibration } from '../beads/calibration.ts'
-import { massOfCount, needMass } from '../beads/grams-and-counts.ts'
 import { threadMass } from '../beads/thread-mass.ts'
 import { slotLabel } from '../chart/chart.ts'
 import type { Refusal } from '../refusal.ts'
@@ -8,14 +6,15 @@ import { err, ok, type Result } from '../result.ts'
 import { Stopped } from '../route/checkpoint.ts'
 import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
 import type { DesignBody } from './design.ts'
-import { referenceThreadUse, threadAsUsed } from './learn-thread-use.ts'
+import { threadAsUsed } from './learn-thread-use.ts'
 import { spoolSpread } from './part-thread.ts'
 import { readLabour } from './read-labour.ts'
 import type { ReadContext, ReadOptions } from './read-options.ts'
 import type { ReadPart } from './read-part.ts'
 import { readParts } from './read-parts.ts'
-import type { DesignReading, SlotCount } from './reading.ts'
+import type { DesignReading, SlotCount, ThreadReading } from './reading.ts'
 import { resolveDesign } from './resolve-design.ts'
+import { weighSlot } from './weigh-slot.ts'
 
 /**
  * All that the core knows about one unit of a design: counts, masses, the thread's whole journey,
@@ -40,16 +39,12 @@ export function readDesign(body: DesignBody, options: ReadOptions): Result<Desig
 /** Adds up the parts of one unit. */
 function readResolved(context: ReadContext, parts: readonly ReadPart[]): DesignReading {
   const counts = slotCounts(context, parts)
-  const thread = {
-    inPieceMm: addSpreads(parts.map((part) => scaleSpread(part.allInPieceMm, part.copies))),
-    cutMm: parts.flatMap((part) => repeated(part.reading.thread.cutMm, part.cutCopies)),
-  }
-  const reckoned = { ...thread, spoolMm: spoolSpread(thread.cutMm, thread.inPieceMm) }
+  const thread = threadAsUsed(allThread(parts), context.threadUse)
   const work = parts.map((part) => part.work)
   return {
     beads: parts.reduce((sum, part) => sum + part.reading.beads * part.copies, 0),
     counts,
-    thread: threadAsUsed(reckoned, context.options.threadUse ?? referenceThreadUse),
+    thread,
     ...assembledSize(parts),
     unitMassMg: addSpreads([
       ...counts.map(({ massMg }) => massMg),
@@ -70,8 +65,20 @@ const cancelled: Refusal = {
   next: 'Read it again when nothing else is waiting.',
 }
 
-function repeated(cutMm: readonly number[], times: number): readonly number[] {
-  return Array.from({ length: times }, () => cutMm).flat()
+/** Thread of one unit, as the route reckons it. */
+function allThread(parts: readonly ReadPart[]): ThreadReading {
+  const inPieceMm = addSpreads(
+    parts.map((part) => scaleSpread(part.allThread.inPieceMm, part.copies)),
+  )
+  const each = (pick: (thread: ReadPart['allThread']) => readonly number[]) =>
+    parts.flatMap((part) => repeated(pick(part.allThread), part.cutCopies))
+  const cutMm = each((thread) => thread.cutMm)
+  const inWorkMm = each((thread) => thread.inWorkMm)
+  return { inPieceMm, cutMm, inWorkMm, spoolMm: spoolSpread(cutMm, inPieceMm) }
+}
+
+function repeated(mm: readonly number[], times: number): readonly number[] {
+  return Array.from({ length: times }, () => mm).flat()
 }
 
 function slotCounts(context: ReadContext, parts: readonly ReadPart[]): readonly SlotCount[] {
@@ -94,13 +101,10 @@ function slotCount(
   form: BeadForm,
 ): SlotCount {
   const label = slotLabel(slot)
-  const calibration: Calibration = options.calibrations?.[label] ?? tableCalibration(form)
-  return {
-    label,
-    count,
-    massMg: massOfCount(count, calibration),
-    needMg: needMass(count, calibration, options.cullRates?.[form.id] ?? form.cullRate),
-  }
+  return weighSlot({ label, count }, form, {
+    calibration: options.calibrations?.[label],
+    cullRates: options.cullRates,
+  })
 }
 
 /** The assembled piece as worn: its largest panel with what hangs from it. */

@@ -3,6 +3,7 @@ import type { Calibration } from '../beads/calibration.ts'
 import type { Needle, Thread } from '../beads/thread.ts'
 import type { BeadTables } from '../beads/user-forms.ts'
 import type { Checkpoint } from '../route/checkpoint.ts'
+import type { Spread } from '../units/spread.ts'
 import type { DesignBody } from './design.ts'
 import type { Pace } from './labour-pace.ts'
 import type { Learned } from './learned.ts'
@@ -29,6 +30,8 @@ export type ReadContext = Readonly<{
   strands: 1 | 2
   needle: Needle
   pace: Pace
+  /** Thread used over thread reckoned. */
+  threadUse: Spread
   /** Called between and within long pieces of work; throws when the reading is no longer wanted. */
   checkpoint: Checkpoint
   /** The form a slot takes, by slot index; the fallback where the palette has none. */

@@ -11,15 +11,17 @@ import { addSpreads } from '../units/spread-arithmetic.ts'
 import { writeWordChart } from '../words/write-word-chart.ts'
 import type { ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
+import { threadAsUsed } from './learn-thread-use.ts'
 import { paletteWarnings } from './palette-warnings.ts'
 import { panelSize } from './panel-size.ts'
 import { panelStepWords } from './panel-step-words.ts'
-import { spoolSpread, threadSpread } from './part-thread.ts'
+import { threadOf, threadSpread } from './part-thread.ts'
 import { stitchingS } from './part-work.ts'
 import type { Journey } from './read-journey.ts'
 import type { ReadContext } from './read-options.ts'
 import type { ReadPart } from './read-part.ts'
 import type { PartReading } from './reading.ts'
+import { routeAsUsed } from './route-as-used.ts'
 import { slotTotals } from './slot-totals.ts'
 import type { StitchedPanel } from './stitch-panel.ts'
 
@@ -39,17 +41,17 @@ export function readPanelPart(
     partId: panel.id,
     beads: stitched.index.count,
     ...size,
-    route: events,
-    thread,
+    route: routeAsUsed(events, context.threadUse),
+    thread: threadAsUsed(thread, context.threadUse),
     ...panelFill(context, stitched, journey, events),
     labourS: stitchingS(work, context.pace),
   }
   return {
-    reading: writtenOut(known, stitched, events, context.strands),
+    reading: writtenOut(known, stitched, context.strands),
     copies: panel.copies,
     work: { ...work, copies: panel.copies },
     cutCopies: panel.copies,
-    allInPieceMm: thread.inPieceMm,
+    allThread: thread,
     slots: slotTotals(countSlots(chart), (slot) => context.formOfSlot(slot, form)),
     hangingWidthMm: size.widthMm,
     hangingHeightMm: hangingHeight(stitched, size.heightMm, hanging),
@@ -64,8 +66,10 @@ function panelThread(
   const slack = threadSlack(chart.stitch, thread.construction, strands)
   const measure = journey.panelMeasure ?? { throughMm: 0, runMm: 0, bendMm: 0 }
   const inPieceMm = threadSpread(journey.inPieceMm[0] ?? 0, measure, { form, thread, slack })
-  const cutMm = journey.lengths.filter(({ stretch }) => stretch === 0).map((length) => length.cutMm)
-  return { inPieceMm, cutMm, spoolMm: spoolSpread(cutMm, inPieceMm) }
+  return threadOf(
+    journey.lengths.filter(({ stretch }) => stretch === 0),
+    inPieceMm,
+  )
 }
 
 function panelFill(
@@ -109,10 +113,10 @@ function addPasses(passes: Uint16Array, more: Uint16Array): void {
 function writtenOut(
   known: Omit<PartReading, 'events' | 'steps' | 'words'>,
   stitched: StitchedPanel,
-  events: EventList,
   strands: 1 | 2,
 ): PartReading {
   const { chart, index, draft } = stitched
+  const { route: events } = known
   return lazyPart(known, {
     steps: () => benchSteps(events, panelStepWords(chart.stitch, index, strands)),
     words: () =>

@@ -2,6 +2,7 @@ import type { BeadForm } from '../beads/bead-form.ts'
 import { benchSteps } from '../route/bench-steps.ts'
 import { countPasses } from '../route/count-passes.ts'
 import { type EventList, emptyRoute } from '../route/event-list.ts'
+import type { ThreadLength } from '../route/length-ledger.ts'
 import { fillWarnings, readFill } from '../route/read-fill.ts'
 import type { RouteWarning } from '../route/route.ts'
 import { threadSlack } from '../route/thread-slack.ts'
@@ -10,13 +11,15 @@ import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
 import type { Strand } from './design.ts'
 import { LOOP_ROUNDS, type ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
+import { threadAsUsed } from './learn-thread-use.ts'
 import { paletteWarnings } from './palette-warnings.ts'
-import { spoolSpread, threadSpread } from './part-thread.ts'
+import { threadOf, threadSpread } from './part-thread.ts'
 import { stitchingS } from './part-work.ts'
 import { type Journey, looseJourney } from './read-journey.ts'
 import type { ReadContext } from './read-options.ts'
 import type { ReadPart } from './read-part.ts'
-import type { PartReading } from './reading.ts'
+import type { PartReading, ThreadReading } from './reading.ts'
+import { routeAsUsed } from './route-as-used.ts'
 import { slotTotals } from './slot-totals.ts'
 import { strandStepWords } from './strand-step-words.ts'
 
@@ -36,23 +39,22 @@ export function readHangingStrand(
   if (last === undefined || laid === undefined) return undefined
   const copies = strand.strand.copies
   const allMm = at.reduce((sum, index) => sum + (journey.inPieceMm[index + 1] ?? 0), 0)
-  const cutMm = journey.lengths
-    .filter(({ stretch }) => at.includes(stretch - 1))
-    .map((length) => length.cutMm)
-  const reading = readStrandPart(context, strand, {
+  const laidStrand = {
     events: laid.events,
     measure: journey.measures[last] ?? { throughMm: 0, runMm: 0, bendMm: 0 },
     inPieceMm: journey.inPieceMm[last + 1] ?? 0,
-    cutMm,
+    lengths: journey.lengths.filter(({ stretch }) => at.includes(stretch - 1)),
     warnings: [],
-  })
-  const share = allMm / Math.max(1, copies) / Math.max(1, reading.thread.inPieceMm.value)
+  }
+  const thread = strandThread(context, strand, laidStrand)
+  const reading = readStrandPart(context, strand, laidStrand, thread)
+  const share = allMm / Math.max(1, copies) / Math.max(1, thread.inPieceMm.value)
   return {
     ...strandTotals(context, strand, reading),
     copies: copies * panelCopies,
     work: { kind: 'strand', beads: reading.beads, rows: 0, copies: copies * panelCopies },
     cutCopies: panelCopies,
-    allInPieceMm: scaleSpread(reading.thread.inPieceMm, share),
+    allThread: { ...thread, inPieceMm: scaleSpread(thread.inPieceMm, share) },
     // Counted with the panel it hangs from.
     hangingWidthMm: exactly(0),
     hangingHeightMm: exactly(0),
@@ -67,20 +69,22 @@ export function readLooseStrand(
 ): ReadPart {
   const journey = looseJourney(ready, context, LOOP_ROUNDS)
   const laid = journey.strands[0]
-  const reading = readStrandPart(context, ready, {
+  const laidStrand = {
     events: laid?.events,
     measure: journey.measures[0] ?? { throughMm: 0, runMm: 0, bendMm: 0 },
     inPieceMm: journey.inPieceMm[0] ?? 0,
-    cutMm: journey.lengths.map((length) => length.cutMm),
+    lengths: journey.lengths,
     warnings: isLost ? [anchorMissing(ready.strand)] : [],
-  })
+  }
+  const thread = strandThread(context, ready, laidStrand)
+  const reading = readStrandPart(context, ready, laidStrand, thread)
   const { copies } = ready.strand
   return {
     ...strandTotals(context, ready, reading),
     copies,
     work: { kind: 'strand', beads: reading.beads, rows: 0, copies },
     cutCopies: copies,
-    allInPieceMm: reading.thread.inPieceMm,
+    allThread: thread,
     hangingWidthMm: reading.widthMm,
     hangingHeightMm: reading.heightMm,
   }
@@ -90,22 +94,30 @@ type StrandThread = Readonly<{
   events: EventList | undefined
   measure: Journey['measures'][number]
   inPieceMm: number
-  cutMm: readonly number[]
+  lengths: readonly ThreadLength[]
   warnings: readonly RouteWarning[]
 }>
+
+/** Thread of one copy, as the route reckons it. */
+function strandThread(
+  { thread, strands }: ReadContext,
+  { forms: [form] }: ReadyStrand,
+  { measure, inPieceMm: mm, lengths }: StrandThread,
+): ThreadReading {
+  const slack = threadSlack('strand', thread.construction, strands)
+  const inPieceMm =
+    form === undefined ? exactly(0) : threadSpread(mm, measure, { form, thread, slack })
+  return threadOf(lengths, inPieceMm)
+}
 
 /** Reads one copy of a strand. */
 function readStrandPart(
   context: ReadContext,
   { strand, slots, forms }: ReadyStrand,
-  { events, measure, inPieceMm: mm, cutMm, warnings }: StrandThread,
+  { events, warnings }: StrandThread,
+  thread: ThreadReading,
 ): PartReading {
-  const { thread, strands } = context
-  const [form] = forms
-  const route = events ?? emptyRoute
-  const slack = threadSlack('strand', thread.construction, strands)
-  const inPieceMm =
-    form === undefined ? exactly(0) : threadSpread(mm, measure, { form, thread, slack })
+  const route = routeAsUsed(events ?? emptyRoute, context.threadUse)
   const { warnings: fillWarned, ...filled } = strandFill(context, slots, forms, route)
   const known = {
     partId: strand.id,
@@ -113,13 +125,13 @@ function readStrandPart(
     widthMm: widestBead(forms),
     heightMm: addSpreads(forms.map(({ lengthMm }) => lengthMm)),
     route,
-    thread: { inPieceMm, cutMm, spoolMm: spoolSpread(cutMm, inPieceMm) },
+    thread: threadAsUsed(thread, context.threadUse),
     ...filled,
     warnings: [...warnings, ...paletteWarnings(context, slots), ...fillWarned],
     labourS: stitchingS({ kind: 'strand', beads: slots.length, rows: 0 }, context.pace),
   }
   return lazyPart(known, {
-    steps: () => benchSteps(route, strandStepWords(slots, strands)),
+    steps: () => benchSteps(route, strandStepWords(slots, context.strands)),
     words: () => [`${strand.name}: ${strand.beads}`],
   })
 }

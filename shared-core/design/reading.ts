@@ -13,10 +13,14 @@ export type SlotCount = Readonly<{
   needMg: Spread
 }>
 
-/** Thread of one unit or one part, in mm: what stays in the work, each length to cut, and what leaves the spool. */
+/**
+ * Thread of one unit or one part, in mm: what stays in the work, each length to cut, what of each
+ * stays in the work, and what leaves the spool.
+ */
 export type ThreadReading = Readonly<{
   inPieceMm: Spread
   cutMm: readonly number[]
+  inWorkMm: readonly number[]
   spoolMm: Spread
 }>
 

@@ -8,6 +8,7 @@ import { checkpointOf } from '../route/checkpoint.ts'
 import { readStrandBeads } from '../stitches/strand/strand-beads.ts'
 import type { DesignBody, Panel, Strand } from './design.ts'
 import { referencePace } from './labour-pace.ts'
+import { referenceThreadUse } from './learn-thread-use.ts'
 import type { ReadContext, ReadOptions } from './read-options.ts'
 
 /** A design whose names are all known and whose charts can be read. */
@@ -56,14 +57,14 @@ export function resolveDesign(
   if (beads > MAX_CELLS) return tooManyBeads(beads)
   const formOfSlot = (slot: number, fallback: BeadForm) =>
     forms.get(body.palette[slot]?.formId ?? '') ?? fallback
-  const pace = options.pace ?? referencePace
   const context = {
     body,
     options,
     thread,
     strands: body.threadStrands ?? 1,
     needle,
-    pace,
+    pace: options.pace ?? referencePace,
+    threadUse: options.threadUse ?? referenceThreadUse,
     checkpoint: checkpointOf(options.isCancelled),
     formOfSlot,
   }

@@ -34,7 +34,7 @@ type Ledger = {
 
 /**
  * Adds up every length of thread along a journey through parts, and fills in the amounts of its
- * `add-thread` and `cut` events.
+ * `add-thread` events (to cut, and what of it stays in the work) and `cut` events.
  *
  * A length is its work plus an allowance at both ends: the tail asked for, or what weaving the end in
  * takes and the stub no needle can use, if that is more. A thread worked doubled is cut twice as
@@ -148,6 +148,10 @@ function settle(journey: readonly Stretch[], length: Length, strands: number): T
   const neededMm = strands * (length.workMm + length.endsMm)
   const cutMm = Math.ceil(neededMm / CUT_STEP_MM - 1e-6) * CUT_STEP_MM
   const events = journey[length.stretch]?.events
-  if (events !== undefined) events.a[length.event] = cutMm
-  return { stretch: length.stretch, inPieceMm: strands * (length.workMm + length.finishMm), cutMm }
+  const inPieceMm = strands * (length.workMm + length.finishMm)
+  if (events !== undefined) {
+    events.a[length.event] = cutMm
+    events.b[length.event] = Math.round(inPieceMm)
+  }
+  return { stretch: length.stretch, inPieceMm, cutMm }
 }

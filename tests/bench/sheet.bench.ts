@@ -40,7 +40,6 @@ export async function run(): Promise<Row[]> {
         body,
         reading: reading.value,
         fillings: {},
-        needMg: {},
         caution: '',
         terms: '',
       },

@@ -1,8 +1,10 @@
 import type { DesignBody } from '../../../shared-core/design/design.ts'
+import type { WorkshopKnown } from '../bills.ts'
 import type { SheetData } from './pattern-sheet/sheet-data.ts'
 
 /** All that a sheet is made from; its reading is computed where the sheet is made. */
-export type SheetOrder = Omit<SheetData, 'reading'> & Readonly<{ body: DesignBody }>
+export type SheetOrder = Omit<SheetData, 'reading'> &
+  Readonly<{ body: DesignBody; known: WorkshopKnown }>
 
 /** A made file: its bytes, how many pages it has, and scripts in its names that no font of ours holds. */
 export type MadeSheet = Readonly<{

@@ -51,16 +51,15 @@ function panelOf({ body }: SheetData, partId: string | undefined): Panel | null 
 
 /** Slot, bead, code, size, finish, beads and grams to have; fields apart by what the decimal mark leaves free. */
 function countsText(data: SheetData): string {
-  const { reading, decimal, needMg } = data
+  const { reading, decimal } = data
   const lookOf = slotLooks(data)
   const line = (cells: readonly string[]) => cells.map(csvCell).join(decimal === ',' ? ';' : ',')
   const head = line(['Slot', 'Bead', 'Code', 'Size', 'Finish', 'Beads', 'Grams to have'])
   const rows = reading.counts
     .filter(({ count }) => count > 0)
-    .map(({ label, count, needMg: computedMg }) => {
+    .map(({ label, count, needMg }) => {
       const { name, code, form, finish } = lookOf(slotIndex(label) ?? 0)
-      const mg = needMg[label] ?? computedMg.value
-      const grams = formatNumber((mg / 1000).toFixed(2), decimal)
+      const grams = formatNumber((needMg.value / 1000).toFixed(2), decimal)
       return line([label, name, code, form?.name ?? '', finish, String(count), grams])
     })
   // The mark tells spreadsheets that the letters are of any script.

@@ -15,10 +15,11 @@ import { fillOf, holeCapacity } from '../../../shared-core/beads/hole-capacity.t
 import { checkWeighing, netMg, type Weighing } from '../../../shared-core/beads/weighing.ts'
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import { learnPace } from '../../../shared-core/design/labour-learning.ts'
-import { type Pace, referencePace } from '../../../shared-core/design/labour-pace.ts'
+import { referencePace } from '../../../shared-core/design/labour-pace.ts'
 import { fillAdvice } from '../../../shared-core/route/read-fill.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
-import { Refused, refuse } from '../refused.ts'
+import { Refused } from '../refused.ts'
+import { checkPace } from './engine-learned.ts'
 import { formIn, needleIn, refuseFirst, tablesWith, threadIn } from './engine-tables.ts'
 import type { PureHandler } from './handler.ts'
 
@@ -113,23 +114,4 @@ export const fillHole: PureHandler<'engine.holeFill'> = (input) => {
 export const learn: PureHandler<'engine.learnPace'> = ({ sessions, prior }) => {
   if (prior !== undefined) checkPace(prior)
   return learnPace(sessions, prior ?? referencePace) as CallOutput<'engine.learnPace'>
-}
-
-/** Every figure of a pace that is sent must be a time within its own range. */
-export function checkPace(pace: Pace, path = 'prior'): void {
-  const figures = {
-    ...pace.perBeadS,
-    setUpS: pace.setUpS,
-    perRowS: pace.perRowS,
-    finishingS: pace.finishingS,
-  }
-  for (const [name, { low, value, high }] of Object.entries(figures)) {
-    if (low > 0 && low <= value && value <= high) continue
-    refuse(
-      'pace-range',
-      `The pace for ${name} reads ${value} (${low} to ${high}) seconds.`,
-      'Give seconds above 0, with low up to value and value up to high.',
-      `${path}.${name in pace.perBeadS ? `perBeadS.${name}` : name}`,
-    )
-  }
 }

@@ -5,7 +5,8 @@ import { readDesign } from '../../../shared-core/design/read-design.ts'
 import type { PartReading } from '../../../shared-core/design/reading.ts'
 import { findSticks } from '../../../shared-core/route/read-fill.ts'
 import { Refused } from '../refused.ts'
-import { checkedWeighings, checkPace } from './engine-beads.ts'
+import { checkedWeighings } from './engine-beads.ts'
+import { checkedLearned } from './engine-learned.ts'
 import { formIn, tablesWith } from './engine-tables.ts'
 import type { PureHandler } from './handler.ts'
 
@@ -13,11 +14,10 @@ type Output = CallOutput<'engine.read'>
 type Input = ParsedInput<'engine.read'>
 
 export const readEngine: PureHandler<'engine.read'> = (input) => {
-  const { body, pace } = input
+  const { body } = input
   const tables = tablesWith(input.tables)
-  if (pace !== undefined) checkPace(pace, 'pace')
   const calibrations = calibrationsOf(input, tables)
-  const read = readDesign(body, { ...tables, calibrations, ...(pace && { pace }) })
+  const read = readDesign(body, { ...tables, calibrations, ...checkedLearned(input) })
   if (!read.ok) {
     const { field } = read.error
     throw new Refused({

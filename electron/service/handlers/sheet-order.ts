@@ -65,17 +65,13 @@ async function findVersion(
   )
 }
 
-/** The version's body, the colourway's materials, and what of each bead to have at hand. */
+/** The version's body, the colourway's materials, and what the workshop knows of its beads and its work. */
 async function readVersion(view: View, versionId: string, colourwayId: string) {
   const body = await readBody(view, versionId)
   const making = { versionId, colourwayId }
   const bills = await openBills(view, [making])
-  const needMg: Record<string, number> = {}
-  for (const { key, kind, unit, quantity } of bills.billOf(making).lines) {
-    if (kind === 'bead' && unit === 'mg') needMg[key.slice('slot:'.length)] = quantity
-  }
   const fillings = await readFillings(view, bills.assigned(colourwayId))
-  return { body, needMg, fillings }
+  return { body, fillings, known: bills.knownOf(making) }
 }
 
 async function readFillings(

@@ -10,4 +10,4 @@ import type { DesignReading } from '../../../shared-core/design/reading.ts'
  */
 export type VersionFacts = Readonly<{ designId: string; ownSeconds: OwnSeconds }> &
   Pick<DesignBody, 'unitName' | 'palette' | 'extras' | 'threadId'> &
-  Pick<DesignReading, 'beads' | 'counts' | 'thread' | 'labour' | 'work' | 'unitMassMg'>
+  Pick<DesignReading, 'beads' | 'counts' | 'thread' | 'labour' | 'work'>

@@ -1,3 +1,4 @@
+import type { SheetOrder } from '../../../electron/service/documents/document-task.ts'
 import type {
   Filling,
   SheetData,
@@ -5,10 +6,14 @@ import type {
 import { sampleDesigns } from '../../../electron/service/sample/designs.ts'
 import { sampleMaterials } from '../../../electron/service/sample/materials.ts'
 import { referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { nothingLearned } from '../../../shared-core/design/learned.ts'
 import { readDesign } from '../../../shared-core/design/read-design.ts'
 
 /** What the sheet of one of the sample's designs is made from. */
-export function sheetOfSample(name: string, changes: Partial<SheetData> = {}): SheetData {
+export function sheetOfSample(
+  name: string,
+  changes: Partial<SheetData> = {},
+): SheetData & SheetOrder {
   const design = sampleDesigns.find((one) => one.name === name)
   const colourway = design?.colourways[0]
   if (design === undefined || colourway === undefined) throw new Error(`no sample named ${name}`)
@@ -28,7 +33,7 @@ export function sheetOfSample(name: string, changes: Partial<SheetData> = {}): S
     fillings: Object.fromEntries(
       Object.entries(colourway.materials).map(([key, code]) => [key, fillingOf(code)]),
     ),
-    needMg: {},
+    known: { ...nothingLearned, calibrations: {} },
     caution: 'Small parts: not for children under 3.',
     terms: '',
     ...changes,

@@ -23,7 +23,7 @@ const body: DesignBody = {
 }
 
 function reading(counts: readonly SlotCount[], spoolMm = estimated(2900, 3100.2, 3400.9)) {
-  const thread = { inPieceMm: spoolMm, cutMm: [], spoolMm }
+  const thread = { inPieceMm: spoolMm, cutMm: [], inWorkMm: [], spoolMm }
   const zero = exactly(0)
   const whole: DesignReading = {
     beads: counts.reduce((sum, { count }) => sum + count, 0),

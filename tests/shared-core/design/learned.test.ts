@@ -91,6 +91,7 @@ describe('threadAsUsed', () => {
   const thread = {
     inPieceMm: estimated(1_800, 2_000, 2_200),
     cutMm: [1_300, 1_200],
+    inWorkMm: [1_100, 900],
     spoolMm: estimated(2_300, 2_500, 2_700),
   }
 
@@ -98,10 +99,11 @@ describe('threadAsUsed', () => {
     expect(threadAsUsed(thread, referenceThreadUse)).toBe(thread)
   })
 
-  it('makes piece and cuts longer by the same amount', () => {
+  it('makes piece and cuts longer by the same amount, each length by its own share of it', () => {
     const used = threadAsUsed(thread, measured(1.04, 1.05, 1.06))
     expect(used.inPieceMm.value).toBe(2_100)
-    expect(used.cutMm).toEqual([1_352, 1_248])
+    expect(used.cutMm).toEqual([1_355, 1_245])
+    expect(used.inWorkMm).toEqual([1_155, 945])
     expect(used.spoolMm.value).toBe(2_600)
     expect(used.inPieceMm.high - used.inPieceMm.low).toBeLessThan(400)
     expect(used.inPieceMm.basis).toBe('measured')

@@ -12,7 +12,7 @@ export type LaidSheet = Readonly<{ pages: readonly Page[]; missingScripts: reado
 
 /** Computes what a sheet says of its design. */
 export function readOrder(order: SheetOrder): SheetData {
-  const read = readDesign(order.body, referenceTables)
+  const read = readDesign(order.body, { ...referenceTables, ...order.known })
   if (!read.ok) throw new Error(`a saved version cannot be read: ${read.error.message}`)
   return { ...order, reading: read.value }
 }

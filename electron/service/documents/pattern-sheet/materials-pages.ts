@@ -50,7 +50,7 @@ function beadTable(writer: SheetWriter, data: SheetData, lookOf: (slot: number) 
   let allMg = 0
   for (const slot of used) {
     const index = slotIndex(slot.label) ?? 0
-    const needMg = data.needMg[slot.label] ?? slot.needMg.value
+    const needMg = slot.needMg.value
     const needed = data.audience === 'class' ? needMg * (1 + KIT_SPARE) : needMg
     // To a hundredth of a gram, as a bench scale shows; the sum is then the sum of what is printed.
     const have = Math.ceil(needed / 10 - 1e-9) * 10

@@ -33,8 +33,6 @@ export type SheetData = Readonly<{
   reading: DesignReading
   /** By key of the bill: `slot:A`, `extra:wire`, `thread`. */
   fillings: Readonly<Record<string, Filling | undefined>>
-  /** Milligrams to have at hand for one unit by slot letter, where the workshop's own weighings say more than the reading. */
-  needMg: Readonly<Record<string, number>>
   /** The workshop's own caution, printed before ours; empty for none. */
   caution: string
   /** What the buyer may do with the sheet; empty for none. */

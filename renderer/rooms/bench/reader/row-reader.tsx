@@ -2,6 +2,7 @@ import { Dialog as Base } from '@base-ui/react/dialog'
 import { useRef } from 'react'
 import type { ReaderPlace } from '../../../../shared-core/bench/reader-place.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import type { Learned } from '../../../../shared-core/design/learned.ts'
 import { Button } from '../../../ui/button.tsx'
 import { EmptyState } from '../../../ui/empty-state.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
@@ -20,6 +21,8 @@ export type RowReaderProps = Readonly<{
   /** Which material fills each key of the bill. */
   fillings: Readonly<Record<string, string>>
   materials: readonly MaterialRow[]
+  /** What this workshop has learnt of itself, as it stood when the work was taken up. */
+  learned: Learned
   /** How many are made. */
   units: number
   /** Where the work stood, and the time counted up to then, s. */
@@ -34,8 +37,14 @@ export type RowReaderProps = Readonly<{
 
 /** The row reader: fills the window, so that the row can be read from a metre, and takes keys, pedal and clicks. */
 export function RowReader(props: RowReaderProps) {
-  const { title, body, fillings, materials, units, onLeave } = props
-  const { map, refusal, beads, looks, assembly } = useScript(body, fillings, materials, units)
+  const { title, body, fillings, materials, units, learned, onLeave } = props
+  const { map, refusal, beads, looks, assembly } = useScript(
+    body,
+    fillings,
+    materials,
+    units,
+    learned,
+  )
   const onEscape = useRef<() => boolean>(() => false)
   const first = useRef<HTMLButtonElement>(null)
   const isEmpty = map !== undefined && map.steps === 0

@@ -3,6 +3,7 @@ import { findForm, referenceTables } from '../../../../shared-core/beads/bead-ta
 import { readerMap } from '../../../../shared-core/bench/reader-place.ts'
 import { writeScript } from '../../../../shared-core/bench/write-script.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import type { Learned } from '../../../../shared-core/design/learned.ts'
 import { assemble } from '../../designs/assembly/assemble.ts'
 import type { Fillings, MaterialRow } from '../../designs/page/open-design.ts'
 import { slotBeads } from '../../designs/page/slot-beads.ts'
@@ -14,14 +15,15 @@ export function useScript(
   fillings: Fillings,
   materials: readonly MaterialRow[],
   units: number,
+  learned: Learned,
 ) {
   const beads = useMemo(
     () => slotBeads(body.palette, fillings, materials),
     [body, fillings, materials],
   )
   const written = useMemo(
-    () => writeScript(body, referenceTables, (slot) => beadNameOf(beads[slot])),
-    [body, beads],
+    () => writeScript(body, { ...referenceTables, ...learned }, (slot) => beadNameOf(beads[slot])),
+    [body, beads, learned],
   )
   const map = useMemo(
     () => (written.ok ? readerMap(written.value, Math.max(1, units)) : undefined),

@@ -1,8 +1,10 @@
 import { useRef, useState } from 'react'
 import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
+import type { Learned } from '../../../../shared-core/design/learned.ts'
 import { go, hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
 import { useCall } from '../../../app/use-call.ts'
+import { useLearned } from '../../../app/use-learned.ts'
 import { ButtonLink } from '../../../ui/button.tsx'
 import { Notice, RefusalNotice } from '../../../ui/notice.tsx'
 import { UP } from '../bench-places.ts'
@@ -16,7 +18,8 @@ type Materials = CallOutput<'materials.list'>['materials']
 export function ReadingPage({ id }: Readonly<{ id: string }>) {
   const read = useCall('bench.read', { id })
   const materials = useCall('materials.list', {}).value?.materials
-  if (read.value === undefined || materials === undefined) {
+  const learned = useLearned()
+  if (read.value === undefined || materials === undefined || learned === undefined) {
     return (
       <Room title="Bench" back={UP}>
         {read.refusal === undefined ? (
@@ -38,13 +41,18 @@ export function ReadingPage({ id }: Readonly<{ id: string }>) {
       </Room>
     )
   }
-  return <Reading read={read.value} materials={materials} />
+  return <Reading read={read.value} materials={materials} learned={learned} />
 }
 
-function Reading({ read, materials }: Readonly<{ read: BenchRead; materials: Materials }>) {
+function Reading({
+  read,
+  materials,
+  learned,
+}: Readonly<{ read: BenchRead; materials: Materials; learned: Learned }>) {
   // As it stood when the page was opened: from then on the reader itself knows where the hand is.
   const [{ work, body, fillings }] = useState(read)
   const [stock] = useState(materials)
+  const [known] = useState(learned)
   const keeper = useKeep()
   const isResting = useRef(false)
   const { id, place, workedS, unitsDone, units } = work
@@ -59,6 +67,7 @@ function Reading({ read, materials }: Readonly<{ read: BenchRead; materials: Mat
       body={body}
       fillings={fillings}
       materials={stock}
+      learned={known}
       units={units}
       place={place}
       workedS={workedS}

@@ -1,5 +1,4 @@
-import { useMemo, useRef, useState } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { useRef, useState } from 'react'
 import { Room } from '../../../app/room.tsx'
 import { useAct } from '../../../app/use-act.ts'
 import { useCall } from '../../../app/use-call.ts'
@@ -11,8 +10,8 @@ import { useCardWidth } from '../gallery/use-card-width.ts'
 import { ColourwaySheet } from '../page/colourway-sheet.tsx'
 import type { DesignDetail, Fillings, MaterialRow } from '../page/open-design.ts'
 import { ViewTabs } from '../page/view-tabs.tsx'
-import { slotCalibrations } from '../reading/slot-calibrations.ts'
 import { useReading } from '../reading/use-reading.ts'
+import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
 import { ColourwayCard } from './colourway-card.tsx'
 import { ColourwayComparison } from './colourway-comparison.tsx'
 import type { Standing } from './standing.ts'
@@ -145,17 +144,6 @@ function ColourwaysDesk({ design, standings, materials }: ColourwaysDeskProps) {
 const NEW = 'new'
 
 function useDesignReading({ body, colourways, beadsPerGram }: DesignDetail) {
-  const materials = colourways[0]?.materials
-  const question = useMemo(
-    () => ({
-      body,
-      calibrations: slotCalibrations(body.palette, referenceTables, {
-        materials: materials ?? {},
-        beadsPerGram,
-      }),
-    }),
-    [body, materials, beadsPerGram],
-  )
-  const answer = useReading(question)
+  const answer = useReading(useWorkshopQuestion(body, colourways[0]?.materials, beadsPerGram))
   return answer?.ok === true ? answer.value : undefined
 }

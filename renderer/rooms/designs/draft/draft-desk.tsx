@@ -5,7 +5,6 @@ import type { PaletteSlot, Strand } from '../../../../shared-core/design/design.
 import type { Format } from '../../../app/format.ts'
 import { go } from '../../../app/place.ts'
 import { useAct } from '../../../app/use-act.ts'
-import { useCall } from '../../../app/use-call.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { BeadPicture } from '../../../drawing/bead-picture.tsx'
 import { Button } from '../../../ui/button.tsx'
@@ -16,6 +15,7 @@ import { firstFigures } from '../figures/first-figures.ts'
 import { SlotCounts } from '../figures/slot-counts.tsx'
 import type { MaterialRow } from '../page/open-design.ts'
 import { useReading } from '../reading/use-reading.ts'
+import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
 import { type Draft, readTags } from './draft.ts'
 import { DraftFields } from './draft-fields.tsx'
 import { useDraftBody } from './use-draft-body.ts'
@@ -49,7 +49,6 @@ type DraftDeskProps = Readonly<{
   children?: ReactNode
 }>
 
-const NO_WEIGHINGS = {}
 const NO_LOOKS = [] as const
 
 /** A chart on its way to a design: drawn as beads with what follows from it, and what must still be said. */
@@ -57,9 +56,7 @@ export function DraftDesk(props: DraftDeskProps) {
   const { draft, chart, palette, strands } = props
   const format = useFormat()
   const body = useDraftBody(draft, chart, { palette, strands })
-  const learned = useCall('workshop.pace', {}).value?.learned
-  const question = useMemo(() => ({ body, calibrations: NO_WEIGHINGS, learned }), [body, learned])
-  const answer = useReading(question)
+  const answer = useReading(useWorkshopQuestion(body))
   const reading = answer?.ok === true ? answer.value : undefined
   const assembly = useMemo(
     () => assemble({ body, tables: referenceTables, looks: NO_LOOKS }),

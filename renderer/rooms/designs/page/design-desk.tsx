@@ -3,14 +3,13 @@ import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
-import { useCall } from '../../../app/use-call.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Button, ButtonLink } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { assemble } from '../assembly/assemble.ts'
 import { DRAW } from '../places.ts'
-import { slotCalibrations } from '../reading/slot-calibrations.ts'
 import { useReading } from '../reading/use-reading.ts'
+import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
 import { ColourwaySheet } from './colourway-sheet.tsx'
 import { DesignFigures } from './design-figures.tsx'
 import { DetailsSheet } from './details-sheet.tsx'
@@ -50,20 +49,7 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
   const colourway = chosenColourway(design, colourwayId)
   const fillings = tried.fillings ?? colourway?.materials ?? NO_FILLINGS
   const body = tried.body ?? design.body
-  const { beadsPerGram } = design
-  const learned = useCall('workshop.pace', {}).value?.learned
-  const question = useMemo(
-    () => ({
-      body,
-      calibrations: slotCalibrations(body.palette, referenceTables, {
-        materials: fillings,
-        beadsPerGram,
-      }),
-      learned,
-    }),
-    [body, fillings, beadsPerGram, learned],
-  )
-  const answer = useReading(question)
+  const answer = useReading(useWorkshopQuestion(body, fillings, design.beadsPerGram))
   const reading = answer?.ok === true ? answer.value : undefined
   const parts = reading?.parts
   const beads = useMemo(

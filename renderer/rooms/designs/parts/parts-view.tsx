@@ -1,5 +1,4 @@
 import { useMemo, useState } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { indexBeads } from '../../../../shared-core/chart/bead-index.ts'
 import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
@@ -14,8 +13,8 @@ import type { DesignDetail, MaterialRow } from '../page/open-design.ts'
 import { slotBeads } from '../page/slot-beads.ts'
 import { ViewTabs } from '../page/view-tabs.tsx'
 import { DRAW } from '../places.ts'
-import { slotCalibrations } from '../reading/slot-calibrations.ts'
 import { useReading } from '../reading/use-reading.ts'
+import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
 import { BehindNotice } from '../table/behind-notice.tsx'
 import { SaveSheet } from '../table/save-sheet.tsx'
 import { type Draft, useDraft } from '../table/use-draft.ts'
@@ -124,17 +123,7 @@ function PartsDesk({ design, draft, materials }: PartsDeskProps) {
 function useShown(design: DesignDetail, body: DesignBody, materials: readonly MaterialRow[]) {
   const { beadsPerGram, colourways } = design
   const fillings = colourways[0]?.materials
-  const question = useMemo(
-    () => ({
-      body,
-      calibrations: slotCalibrations(body.palette, referenceTables, {
-        materials: fillings ?? {},
-        beadsPerGram,
-      }),
-    }),
-    [body, fillings, beadsPerGram],
-  )
-  const answer = useReading(question)
+  const answer = useReading(useWorkshopQuestion(body, fillings, beadsPerGram))
   const beads = useMemo(
     () => slotBeads(body.palette, fillings ?? {}, materials),
     [body.palette, fillings, materials],

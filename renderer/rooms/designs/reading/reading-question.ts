@@ -1,6 +1,9 @@
+import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { Calibration } from '../../../../shared-core/beads/calibration.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Learned } from '../../../../shared-core/design/learned.ts'
+import { readDesign } from '../../../../shared-core/design/read-design.ts'
+import type { DesignReading } from '../../../../shared-core/design/reading.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import type { Result } from '../../../../shared-core/result.ts'
 import type { PlainReading } from './plain-reading.ts'
@@ -9,8 +12,16 @@ import type { PlainReading } from './plain-reading.ts'
 export type ReadingQuestion = Readonly<{
   body: DesignBody
   calibrations: Readonly<Record<string, Calibration>>
-  /** Absent while it is not known yet: the tables' own figures. */
-  learned?: Learned | undefined
+  learned: Learned
 }>
 
 export type ReadingAnswer = Result<PlainReading, Refusal>
+
+/** The one way a window reads a design, beside the page or on it. */
+export function readQuestion({
+  body,
+  calibrations,
+  learned,
+}: ReadingQuestion): Result<DesignReading, Refusal> {
+  return readDesign(body, { ...referenceTables, ...learned, calibrations })
+}

@@ -1,8 +1,6 @@
 import { useEffect, useMemo, useState } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
-import { readDesign } from '../../../../shared-core/design/read-design.ts'
-import type { ReadingAnswer, ReadingQuestion } from './reading-question.ts'
+import { type ReadingAnswer, type ReadingQuestion, readQuestion } from './reading-question.ts'
 
 /** Above this many beads a design is read in a worker. */
 export const GIANT_BEADS = 20_000
@@ -11,15 +9,11 @@ export const GIANT_BEADS = 20_000
 export function useReading(question: ReadingQuestion | undefined): ReadingAnswer | undefined {
   const isGiant = question !== undefined && roughBeads(question.body) > GIANT_BEADS
   const atOnce = useMemo(
-    () => (question === undefined || isGiant ? undefined : readNow(question)),
+    () => (question === undefined || isGiant ? undefined : readQuestion(question)),
     [question, isGiant],
   )
   const later = useWorker(isGiant ? question : undefined)
   return atOnce ?? later
-}
-
-function readNow({ body, calibrations, learned }: ReadingQuestion): ReadingAnswer {
-  return readDesign(body, { ...referenceTables, ...learned, calibrations })
 }
 
 type Read = Readonly<{ question: ReadingQuestion; answer: ReadingAnswer }>

@@ -1,16 +1,13 @@
 import { type KeyboardEvent, useCallback, useMemo, useState } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
-import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { isTyping } from '../../../app/is-typing.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
-import { useCall } from '../../../app/use-call.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import type { DesignDetail, Fillings, MaterialRow } from '../page/open-design.ts'
 import { slotBeads } from '../page/slot-beads.ts'
-import { slotCalibrations } from '../reading/slot-calibrations.ts'
+import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
 import { BehindNotice } from './behind-notice.tsx'
 import { liveBody } from './live-body.ts'
 import { PalettePanel } from './palette-panel.tsx'
@@ -47,7 +44,7 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
     [palette, fillings, materials],
   )
   const body = useMemo(() => liveBody(draft.body, view), [draft.body, view])
-  const question = useReadingQuestion(body, fillings, design.beadsPerGram)
+  const question = useWorkshopQuestion(body, fillings, design.beadsPerGram)
   const { answer, isLate } = useLiveReading(question)
   const reading = answer?.ok === true ? answer.value : undefined
   const save = useCallback(() => setSheet('save'), [])
@@ -122,18 +119,4 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
       {sheet === 'save' && <SaveSheet draft={draft} onClose={() => setSheet(undefined)} />}
     </Room>
   )
-}
-
-function useReadingQuestion(
-  body: DesignBody,
-  materials: Fillings,
-  beadsPerGram: DesignDetail['beadsPerGram'],
-) {
-  const { palette } = body
-  const calibrations = useMemo(
-    () => slotCalibrations(palette, referenceTables, { materials, beadsPerGram }),
-    [palette, materials, beadsPerGram],
-  )
-  const learned = useCall('workshop.pace', {}).value?.learned
-  return useMemo(() => ({ body, calibrations, learned }), [body, calibrations, learned])
 }

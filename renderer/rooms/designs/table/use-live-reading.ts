@@ -1,9 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { sharedChart } from '../../../../shared-core/chart/shared-rows.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
-import { readDesign } from '../../../../shared-core/design/read-design.ts'
-import type { ReadingAnswer, ReadingQuestion } from '../reading/reading-question.ts'
+import {
+  type ReadingAnswer,
+  type ReadingQuestion,
+  readQuestion,
+} from '../reading/reading-question.ts'
 
 /** Up to so many places a design is read within a frame, while the brush moves. */
 const AT_ONCE = 600
@@ -20,19 +22,19 @@ export function isReadAtOnce(body: DesignBody): boolean {
  * The figures before stay until new ones come; `isLate` says so.
  */
 export function useLiveReading(
-  question: ReadingQuestion,
+  question: ReadingQuestion | undefined,
 ): Readonly<{ answer: ReadingAnswer | undefined; isLate: boolean }> {
-  const isSmall = useMemo(() => isReadAtOnce(question.body), [question.body])
-  const atOnce = useMemo(() => (isSmall ? readNow(question) : undefined), [question, isSmall])
+  const body = question?.body
+  const isSmall = useMemo(() => body !== undefined && isReadAtOnce(body), [body])
+  const atOnce = useMemo(
+    () => (question !== undefined && isSmall ? readQuestion(question) : undefined),
+    [question, isSmall],
+  )
   const later = useLatestOnly(isSmall ? undefined : question)
   const last = useRef<ReadingAnswer>(undefined)
   const answer = atOnce ?? later?.answer ?? last.current
   last.current = answer
   return { answer, isLate: !isSmall && later?.question !== question }
-}
-
-function readNow({ body, calibrations, learned }: ReadingQuestion): ReadingAnswer {
-  return readDesign(body, { ...referenceTables, ...learned, calibrations })
 }
 
 function placesOf({ parts }: DesignBody): number {

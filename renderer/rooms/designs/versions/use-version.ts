@@ -6,8 +6,8 @@ import { type Assembly, assemble } from '../assembly/assemble.ts'
 import type { DesignDetail, MaterialRow } from '../page/open-design.ts'
 import { slotBeads } from '../page/slot-beads.ts'
 import type { PlainReading } from '../reading/plain-reading.ts'
-import { slotCalibrations } from '../reading/slot-calibrations.ts'
 import { useReading } from '../reading/use-reading.ts'
+import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
 
 /** One version as it is compared: its body, what was read of it, and how it is drawn. */
 export type VersionShown = Readonly<{
@@ -24,8 +24,9 @@ export function useVersion(
   materials: readonly MaterialRow[],
 ): VersionShown {
   const { value, refusal } = useCall('designs.read', version === undefined ? null : { id, version })
-  const question = useMemo(() => value && questionOf(value), [value])
-  const answer = useReading(question)
+  const answer = useReading(
+    useWorkshopQuestion(value?.body, value?.colourways[0]?.materials, value?.beadsPerGram),
+  )
   const assembly = useMemo(() => {
     if (value === undefined) return undefined
     const { body, colourways } = value
@@ -37,13 +38,5 @@ export function useVersion(
     reading: answer?.ok === true ? answer.value : undefined,
     assembly,
     refusal: refusal ?? (answer?.ok === false ? answer.error : undefined),
-  }
-}
-
-function questionOf({ body, colourways, beadsPerGram }: DesignDetail) {
-  const materials = colourways[0]?.materials ?? {}
-  return {
-    body,
-    calibrations: slotCalibrations(body.palette, referenceTables, { materials, beadsPerGram }),
   }
 }
