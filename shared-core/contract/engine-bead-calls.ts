@@ -90,7 +90,11 @@ export const engineBeadCalls = {
   }),
   'engine.massOfCount': query({
     summary: 'What counted beads weigh, and what must be at hand to have them, culls included.',
-    input: z.strictObject({ formId, weighings, count: countedBeads, tables }),
+    input: z.strictObject({
+      ...{ formId, weighings, count: countedBeads, tables },
+      /** What the workshop has learnt; the form's own share where it is left out. */
+      cullRates: cullRates.exactOptional(),
+    }),
     output: z.strictObject({ massMg: s.spread, needMg: s.spread, beadsPerGram: s.spread }),
     reads: [],
   }),

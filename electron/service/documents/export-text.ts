@@ -10,6 +10,7 @@ import { csvCell } from '../exchange/csv-cell.ts'
 import type { ExportKind } from './document-task.ts'
 import { chartToPrint } from './pattern-sheet/chart-to-print.ts'
 import type { SheetData } from './pattern-sheet/sheet-data.ts'
+import { printedMg } from './pattern-sheet/sheet-words.ts'
 import { slotLooks } from './pattern-sheet/slot-look.ts'
 
 /** A file of text, and the name of the part it is about where it is about one. */
@@ -59,7 +60,7 @@ function countsText(data: SheetData): string {
     .filter(({ count }) => count > 0)
     .map(({ label, count, needMg }) => {
       const { name, code, form, finish } = lookOf(slotIndex(label) ?? 0)
-      const grams = formatNumber((needMg.value / 1000).toFixed(2), decimal)
+      const grams = formatNumber((printedMg(needMg.value) / 1000).toFixed(2), decimal)
       return line([label, name, code, form?.name ?? '', finish, String(count), grams])
     })
   // The mark tells spreadsheets that the letters are of any script.

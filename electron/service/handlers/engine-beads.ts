@@ -19,7 +19,7 @@ import { referencePace } from '../../../shared-core/design/labour-pace.ts'
 import { fillAdvice } from '../../../shared-core/route/read-fill.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
 import { Refused } from '../refused.ts'
-import { checkPace } from './engine-learned.ts'
+import { checkedLearned, checkPace } from './engine-learned.ts'
 import { formIn, needleIn, refuseFirst, tablesWith, threadIn } from './engine-tables.ts'
 import type { PureHandler } from './handler.ts'
 
@@ -82,9 +82,10 @@ export const countByWeight: PureHandler<'engine.countByWeight'> = (input) => {
 export const weighCount: PureHandler<'engine.massOfCount'> = (input) => {
   const form = formIn(tablesWith(input.tables), input.formId)
   const calibration = bestCalibration(form, checkedWeighings(input.weighings, form))
+  const { cullRates } = checkedLearned(input)
   return {
     massMg: massOfCount(input.count, calibration),
-    needMg: needMass(input.count, calibration, form.cullRate),
+    needMg: needMass(input.count, calibration, cullRates?.[form.id] ?? form.cullRate),
     beadsPerGram: calibration.beadsPerGram,
   }
 }

@@ -8,7 +8,7 @@ import { slotStamps } from './chart-marks.ts'
 import type { SheetData } from './sheet-data.ts'
 import { LINE } from './sheet-frame.ts'
 import { EDGE, INK, rule, SOFT, text } from './sheet-style.ts'
-import { cutWords } from './sheet-words.ts'
+import { cutWords, printedMg } from './sheet-words.ts'
 import type { SheetWriter } from './sheet-writer.ts'
 import { capitalised, type SlotLook } from './slot-look.ts'
 
@@ -52,8 +52,8 @@ function beadTable(writer: SheetWriter, data: SheetData, lookOf: (slot: number) 
     const index = slotIndex(slot.label) ?? 0
     const needMg = slot.needMg.value
     const needed = data.audience === 'class' ? needMg * (1 + KIT_SPARE) : needMg
-    // To a hundredth of a gram, as a bench scale shows; the sum is then the sum of what is printed.
-    const have = Math.ceil(needed / 10 - 1e-9) * 10
+    // The sum is then the sum of what is printed.
+    const have = printedMg(needed)
     allMg += have
     tableRow(writer, data, { look: lookOf(index), count: slot.count, haveMg: have })
   }

@@ -49,6 +49,11 @@ export function formNames({ body, reading }: SheetData): readonly string[] {
   return [...new Set(names)]
 }
 
+/** A mass to have at hand as it is printed: up to a hundredth of a gram, as a bench scale shows, in mg. */
+export function printedMg(needMg: number): number {
+  return Math.ceil(needMg / 10 - 1e-9) * 10
+}
+
 /** Lengths to cut, alike ones together: `2 lengths of 1.23 m, 23 lengths of 45.4 cm`. */
 export function cutWords({ reading, decimal }: SheetData): string {
   const alike = Map.groupBy(reading.thread.cutMm, (mm) => mm)
