@@ -1,10 +1,11 @@
-import { findForm, referenceTables } from '../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../shared-core/beads/bead-tables.ts'
 import { type Calibration, tableCalibration } from '../../shared-core/beads/calibration.ts'
 import { beadsToHave, massOfCount } from '../../shared-core/beads/grams-and-counts.ts'
 import { slotKey } from '../../shared-core/design/bill.ts'
 import { readLearning } from './learned.ts'
 import type { MakePlan } from './make-plan.ts'
 import { calibrationsOf } from './store/material-rows.ts'
+import { workshopTables } from './store/table-rows.ts'
 import type { View } from './store/view.ts'
 
 /** A slot of a make with the bead that fills it; `count` is for one unit. */
@@ -26,6 +27,7 @@ export async function readWorkBeads(view: View, plan: MakePlan): Promise<readonl
   const { facts, bill, materials } = plan
   const calibrations = await calibrationsOf(view.trx, materials)
   const { learned } = await readLearning(view)
+  const tables = await workshopTables(view.trx)
   const lines = bill.lines.filter((line) => line.kind === 'bead' && line.material !== undefined)
   const byMaterial = Map.groupBy(lines, (line) => line.material?.materialId ?? '')
   return [...byMaterial].flatMap(([materialId, own]) => {
@@ -33,7 +35,7 @@ export async function readWorkBeads(view: View, plan: MakePlan): Promise<readonl
       const entry = facts.palette.find(({ label }) => slotKey(label) === key)
       return entry === undefined || count === undefined ? [] : [{ ...entry, count }]
     })
-    const form = findForm(referenceTables, slots[0]?.formId ?? '')
+    const form = findForm(tables, slots[0]?.formId ?? '')
     if (form === undefined) return []
     const unit = own[0]?.material?.unit === 'piece' ? 'piece' : 'mg'
     const rate = (learned.cullRates[form.id] ?? form.cullRate).value

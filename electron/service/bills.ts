@@ -1,5 +1,6 @@
-import { findForm, referenceTables } from '../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../shared-core/beads/bead-tables.ts'
 import type { Calibration } from '../../shared-core/beads/calibration.ts'
+import type { BeadTables } from '../../shared-core/beads/user-forms.ts'
 import {
   type BillLine,
   billOfMaterials,
@@ -17,6 +18,7 @@ import {
 import { factsAsWorked, readLearning } from './learned.ts'
 import type { VersionFacts } from './store/facts.ts'
 import { type BriefMaterial, calibrationsOf, materialsById } from './store/material-rows.ts'
+import { workshopTables } from './store/table-rows.ts'
 import type { View } from './store/view.ts'
 import { versionFacts } from './version-facts.ts'
 
@@ -53,6 +55,7 @@ type Assigned = Readonly<Record<string, string>>
 export async function openBills(view: View, makings: readonly Making[]): Promise<BillBook> {
   const materials = await materialsById(view.trx)
   const calibrations = await calibrationsOf(view.trx, materials)
+  const tables = await workshopTables(view.trx)
   const assignments = await readAssignments(view)
   const facts = await versionFacts(
     view,
@@ -72,6 +75,7 @@ export async function openBills(view: View, makings: readonly Making[]): Promise
         assigned: assigned(making.colourwayId),
         materials,
         calibrations,
+        tables,
         learned,
       }),
     )
@@ -144,6 +148,7 @@ type Fillings = Readonly<{
   assigned: Assigned
   materials: ReadonlyMap<string, BriefMaterial>
   calibrations: ReadonlyMap<string, Calibration>
+  tables: BeadTables
   learned: Learned
 }>
 
@@ -164,7 +169,7 @@ function weighedSlot(slot: SlotCount, facts: VersionFacts, fillings: Fillings): 
   const materialId = fillings.assigned[slotKey(slot.label)]
   const calibration = materialId === undefined ? undefined : fillings.calibrations.get(materialId)
   const entry = facts.palette.find(({ label }) => label === slot.label)
-  const form = entry && findForm(referenceTables, entry.formId)
+  const form = entry && findForm(fillings.tables, entry.formId)
   const { cullRates } = fillings.learned
   // As the tables have it already.
   if (form === undefined || (calibration === undefined && !(form.id in cullRates))) return slot

@@ -1,4 +1,4 @@
-import { findForm, referenceTables } from '../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../shared-core/beads/bead-tables.ts'
 import { learnPace } from '../../shared-core/design/labour-learning.ts'
 import { referencePace } from '../../shared-core/design/labour-pace.ts'
 import { type CullCount, learnCullRate } from '../../shared-core/design/learn-culls.ts'
@@ -12,6 +12,7 @@ import { readLabour } from '../../shared-core/design/read-labour.ts'
 import { sessionWork } from '../../shared-core/design/session-work.ts'
 import type { BenchLog } from './store/bench-rows.ts'
 import type { VersionFacts } from './store/facts.ts'
+import { workshopTables } from './store/table-rows.ts'
 import type { View } from './store/view.ts'
 import { versionFacts } from './version-facts.ts'
 
@@ -51,6 +52,7 @@ export async function readLearning(view: View): Promise<Learning> {
     return sessionWork(timed, referencePace)
   })
   const logs = await benchLogs(view)
+  const tables = await workshopTables(view.trx)
   const culls = Map.groupBy(
     logs.flatMap((log) => log.culls),
     (count) => count.formId,
@@ -61,7 +63,7 @@ export async function readLearning(view: View): Promise<Learning> {
       pace: learnPace(sessions, referencePace),
       cullRates: Object.fromEntries(
         [...culls].flatMap(([formId, counts]) => {
-          const form = findForm(referenceTables, formId)
+          const form = findForm(tables, formId)
           return form === undefined ? [] : [[formId, learnCullRate(form.cullRate, counts)] as const]
         }),
       ),

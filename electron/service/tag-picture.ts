@@ -1,4 +1,5 @@
-import { findForm, referenceTables } from '../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../shared-core/beads/user-forms.ts'
 import { fromChartJson } from '../../shared-core/chart/chart-json.ts'
 import { layoutChart } from '../../shared-core/chart/layout.ts'
 import { beadBox } from '../../shared-core/chart/stitch-pitch.ts'
@@ -17,9 +18,10 @@ const MOST_BEADS = 1_500
 export function tagPicture(
   body: DesignBody,
   colours: Readonly<Record<string, string | undefined>>,
+  tables: BeadTables,
 ): TagPicture | null {
   const panel = body.parts.find((part) => part.kind === 'panel')
-  const form = panel && findForm(referenceTables, panel.formId)
+  const form = panel && findForm(tables, panel.formId)
   if (panel === undefined || form === undefined) return null
   const chart = fromChartJson(panel.chart)
   const layout = layoutChart(chart, form)

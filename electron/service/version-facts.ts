@@ -1,11 +1,11 @@
-import { referenceTables } from '../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../shared-core/design/design.ts'
 import { readDesign } from '../../shared-core/design/read-design.ts'
 import type { VersionFacts } from './store/facts.ts'
+import { type OwnTables, ownTables, tablesWithOwn } from './store/table-rows.ts'
 import type { View } from './store/view.ts'
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
-export const READING_EDITION = 5
+export const READING_EDITION = 6
 
 /** The facts of versions by id, read once and then kept in the file and in memory. */
 export async function versionFacts(
@@ -13,9 +13,14 @@ export async function versionFacts(
   versionIds: Iterable<string>,
 ): Promise<ReadonlyMap<string, VersionFacts>> {
   const wanted = [...new Set(versionIds)]
+  const own = await ownTables(view.trx)
+  const isKnown = (id: string) => {
+    const facts = view.memory.get(id)
+    return facts !== undefined && facts.ownFigures === ownFigures(facts, own)
+  }
   const unknown = wanted.filter((id) => !view.memory.has(id))
   if (unknown.length > 0) await recall(view, unknown)
-  for (const id of unknown) if (!view.memory.has(id)) await readAndKeep(view, id)
+  for (const id of wanted) if (!isKnown(id)) await readAndKeep(view, id, own)
   return new Map(
     wanted.flatMap((id) => {
       const facts = view.memory.get(id)
@@ -48,18 +53,25 @@ async function recall({ trx, memory }: View, versionIds: readonly string[]): Pro
   }
 }
 
-async function readAndKeep({ trx, memory }: View, versionId: string): Promise<void> {
+async function readAndKeep(
+  { trx, memory }: View,
+  versionId: string,
+  own: OwnTables,
+): Promise<void> {
   const row = await trx
     .selectFrom('design_version')
     .select(['design_id', 'body_json'])
     .where('id', '=', versionId)
     .executeTakeFirstOrThrow()
   const body = JSON.parse(row.body_json) as DesignBody
-  const read = readDesign(body, referenceTables)
+  const read = readDesign(body, tablesWithOwn(own))
   if (!read.ok) throw new Error(`version ${versionId} was saved readable: ${read.error.message}`)
   const reading = read.value
+  const formIds = formsOf(body)
   const facts: VersionFacts = {
     designId: row.design_id,
+    formIds,
+    ownFigures: ownFigures({ formIds, threadId: body.threadId }, own),
     unitName: body.unitName,
     palette: body.palette,
     extras: body.extras,
@@ -81,4 +93,22 @@ async function readAndKeep({ trx, memory }: View, versionId: string): Promise<vo
     .onConflict((conflict) => conflict.column('version_id').doUpdateSet(kept))
     .execute()
   memory.set(versionId, facts)
+}
+
+/** Every bead form a body names, each once. */
+function formsOf({ palette, parts }: DesignBody): readonly string[] {
+  const panels = parts.flatMap((part) => (part.kind === 'panel' ? [part.formId] : []))
+  return [...new Set([...palette.map(({ formId }) => formId), ...panels])]
+}
+
+/** The workshop's own figures that a version is counted with; facts hold only as long as these do. */
+function ownFigures(
+  { formIds, threadId }: Pick<VersionFacts, 'formIds' | 'threadId'>,
+  { forms, threads }: OwnTables,
+): string {
+  const used = [
+    ...forms.filter(({ id }) => formIds.includes(id)),
+    ...threads.filter(({ id }) => id === threadId),
+  ]
+  return used.length === 0 ? '' : JSON.stringify(used)
 }

@@ -47,8 +47,14 @@ function missingName(field: string, text: string): Refusal[] {
   return [{ code: 'bead-table-no-name', field, message, next: 'Give it a short name of your own.' }]
 }
 
-function formRefusals(form: BeadForm, index: number): Refusal[] {
-  const at = `forms.${index}`
+/**
+ * Why a bead form cannot be used: lengths in mm, beads per gram, culls a share of 1.
+ *
+ * @param at how the refusals' fields begin, such as `forms.0`
+ * @returns nothing when it can; else `bead-table-no-name`, `bead-table-out-of-range` (a spread out
+ *   of order or outside the limits), `bead-hole-too-wide`
+ */
+export function formRefusals(form: BeadForm, at: string): readonly Refusal[] {
   const ranges = (Object.keys(FORM_LIMITS) as (keyof typeof FORM_LIMITS)[]).flatMap((key) =>
     outOfRange(`${at}.${key}`, form[key], FORM_LIMITS[key]),
   )
@@ -71,13 +77,19 @@ function formRefusals(form: BeadForm, index: number): Refusal[] {
   ]
 }
 
-function threadRefusals(thread: Thread, index: number): Refusal[] {
-  const at = `threads.${index}`
+/**
+ * Why a thread cannot be used: diameter in mm, tex in grams per 1000 m.
+ *
+ * @param at how the refusals' fields begin, such as `threads.0`
+ * @returns nothing when it can; else `bead-table-no-name`, `bead-table-out-of-range`
+ */
+export function threadRefusals(thread: Thread, at: string): readonly Refusal[] {
   const { tex } = thread
   const texSpread =
     tex === undefined ? undefined : { value: tex, low: tex, high: tex, basis: 'exact' as const }
   return [
     ...missingName(`${at}.id`, thread.id),
+    ...missingName(`${at}.name`, thread.name),
     ...outOfRange(`${at}.diameterMm`, thread.diameterMm, THREAD_LIMITS),
     ...(texSpread === undefined ? [] : outOfRange(`${at}.tex`, texSpread, TEX_LIMITS)),
   ]
@@ -112,8 +124,8 @@ export function withUserForms(
 ): Result<BeadTables, readonly Refusal[]> {
   const { forms = [], threads = [], needles = [] } = extra
   const refusals = [
-    ...forms.flatMap(formRefusals),
-    ...threads.flatMap(threadRefusals),
+    ...forms.flatMap((form, at) => formRefusals(form, `forms.${at}`)),
+    ...threads.flatMap((thread, at) => threadRefusals(thread, `threads.${at}`)),
     ...needles.flatMap(needleRefusals),
   ]
   if (refusals.length > 0) return err(refusals)

@@ -3,6 +3,7 @@ import type { z } from 'zod'
 /** What a call reads or changes; a screen refreshes what it read when another call changed it. */
 export type Topic =
   | 'workshop'
+  | 'tables'
   | 'stock'
   | 'designs'
   | 'drafts'

@@ -12,12 +12,14 @@ import { orderCalls } from './order-calls.ts'
 import { pieceCalls } from './piece-calls.ts'
 import { priceCalls } from './price-calls.ts'
 import { stockCalls } from './stock-calls.ts'
+import { tableCalls } from './table-calls.ts'
 import { workshopCalls } from './workshop-calls.ts'
 
 /** Every call between a screen and the service. A call that is not in this table does not exist. */
 export const calls = {
   ...workshopCalls,
   ...historyCalls,
+  ...tableCalls,
   ...stockCalls,
   ...designCalls,
   ...draftCalls,

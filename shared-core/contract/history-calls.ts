@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { query, step } from './call.ts'
+import { query, step, type Topic } from './call.ts'
 import * as s from './schemas.ts'
 
 const entry = z.strictObject({
@@ -10,6 +10,20 @@ const entry = z.strictObject({
   label: z.string(),
   state: z.enum(['done', 'undone']),
 })
+
+/** A step taken back may have changed anything that acts change. */
+const EVERYTHING = [
+  'workshop',
+  'tables',
+  'stock',
+  'designs',
+  'orders',
+  'prices',
+  'makes',
+  'bench',
+  'pieces',
+  'history',
+] as const satisfies readonly Topic[]
 
 export const historyCalls = {
   'history.list': query({
@@ -22,12 +36,12 @@ export const historyCalls = {
     summary: 'Undoes the latest step that stands, by opposite movements and restored rows.',
     input: s.nothing,
     output: z.strictObject({ label: z.string() }),
-    changes: ['workshop', 'stock', 'designs', 'orders', 'prices', 'makes', 'pieces', 'history'],
+    changes: EVERYTHING,
   }),
   'history.redo': step({
     summary: 'Does the latest undone step again.',
     input: s.nothing,
     output: z.strictObject({ label: z.string() }),
-    changes: ['workshop', 'stock', 'designs', 'orders', 'prices', 'makes', 'pieces', 'history'],
+    changes: EVERYTHING,
   }),
 } as const

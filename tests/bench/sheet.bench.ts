@@ -37,6 +37,7 @@ export async function run(): Promise<Row[]> {
         maker: 'Saltmarsh Beadworks',
         day: 'Fri 4 Dec 2026',
         decimal: '.',
+        tables: referenceTables,
         body,
         reading: reading.value,
         fillings: {},

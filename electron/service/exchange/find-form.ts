@@ -1,4 +1,5 @@
-import { findForm, findThread, referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { findForm, findThread } from '../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
 import { FINISH_WORDS, KIND_WORDS, type KindWord, plainWord } from './stock-words.ts'
 
 /** What a text says of the kind; the whole text first, then each word of it. */
@@ -21,10 +22,25 @@ export function finishOf(text: string) {
   return known === undefined ? undefined : FINISH_WORDS[known]
 }
 
-/** The bead form of a family and size in the tables: `11/0`, `11°`, `#3`, `3 mm`. */
-export function beadFormId(word: Extract<KindWord, { kind: 'bead' }>, size: string) {
-  const candidates = sizesOf(size).flatMap((one) => formIds(word, one))
-  return candidates.find((id) => findForm(referenceTables, id) !== undefined)
+/**
+ * The bead form of a family and size in the tables: `11/0`, `11°`, `#3`, `3 mm`; where the reference
+ * tables know none, one of the workshop's own that calls itself by that size.
+ */
+export function beadFormId(
+  word: Extract<KindWord, { kind: 'bead' }>,
+  size: string,
+  tables: BeadTables,
+): string | undefined {
+  const sizes = sizesOf(size)
+  const known = sizes
+    .flatMap((one) => formIds(word, one))
+    .find((id) => findForm(tables, id) !== undefined)
+  if (known !== undefined) return known
+  const alike = tables.forms.filter(
+    ({ family, sizeLabel }) =>
+      family === word.family && sizesOf(sizeLabel).some((one) => sizes.includes(one)),
+  )
+  return alike.length === 1 ? alike[0]?.id : undefined
 }
 
 function sizesOf(size: string): readonly string[] {
@@ -53,8 +69,8 @@ function formIds(word: Extract<KindWord, { kind: 'bead' }>, size: string): reado
   }
 }
 
-/** The thread of a size in the tables, from the size and the name: `6 lb`, `nylon D`, `tex 135`. */
-export function threadFormId(size: string, name: string): string | undefined {
+/** The thread of a size in the tables, from the size and the name: `6 lb`, `nylon D`, `tex 135`, or its own name. */
+export function threadFormId(size: string, name: string, tables: BeadTables): string | undefined {
   const text = `${size} ${name}`.toLowerCase()
   const pounds = /(\d+)\s*lb/.exec(text)?.[1]
   const tex = /tex\s*(\d+)|(\d+)\s*tex/.exec(text)
@@ -64,5 +80,6 @@ export function threadFormId(size: string, name: string): string | undefined {
     tex === null ? '' : `cord-tex-${tex[1] ?? tex[2]}`,
     letter === undefined ? '' : `nylon-${letter}`,
   ]
-  return candidates.find((id) => id !== '' && findThread(referenceTables, id) !== undefined)
+  const known = candidates.find((id) => id !== '' && findThread(tables, id) !== undefined)
+  return known ?? tables.threads.find((thread) => plainWord(thread.name) === plainWord(name))?.id
 }

@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
 import type {
   stockFilePreview,
   stockFileRequest,
@@ -22,6 +23,7 @@ export type StockFilePreview = z.output<typeof stockFilePreview>
 export type KnownStock = Readonly<{
   currency: string
   decimalMark: DecimalMark
+  tables: BeadTables
   /** By code in small letters. */
   materials: ReadonlyMap<string, KnownMaterial>
 }>
@@ -53,6 +55,7 @@ export function readStockFile(request: StockFileRequest, known: KnownStock): Sto
     headings,
     decimal: evident ?? known.decimalMark,
     currency: currencyCode(known.currency),
+    tables: known.tables,
   }
   const read = faults.length > 0 ? NOTHING_READ : readRows(body, table.faults, reading, known)
   return {

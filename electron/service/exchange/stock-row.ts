@@ -1,4 +1,5 @@
 import type { BeadFinish } from '../../../shared-core/beads/bead-form.ts'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
 import type { Refusal } from '../../../shared-core/refusal.ts'
 import type { Result } from '../../../shared-core/result.ts'
 import type { CurrencyCode } from '../../../shared-core/units/currency.ts'
@@ -41,6 +42,7 @@ export type RowReading = Readonly<{
   headings: readonly string[]
   decimal: DecimalMark | undefined
   currency: CurrencyCode
+  tables: BeadTables
 }>
 
 /** A row read, or every fault in it. */
@@ -96,6 +98,7 @@ const UNIT = { bead: 'mg', thread: 'mm', finding: 'piece', packaging: 'piece' } 
 
 type CellOptions = Readonly<{ decimal: DecimalMark | undefined; field: string; line: number }>
 type Cells = Readonly<{
+  tables: BeadTables
   text: (column: StockColumn) => string
   /** The value of a cell that is not empty; a cell that cannot be read becomes a fault. */
   read: <T>(
@@ -108,13 +111,14 @@ type Cells = Readonly<{
   remarks: readonly string[]
 }>
 
-function cellsOf(row: CsvRow, { columns, headings, decimal }: RowReading): Cells {
+function cellsOf(row: CsvRow, { columns, headings, decimal, tables }: RowReading): Cells {
   const faults: Refusal[] = []
   const remarks: string[] = []
   const at = (column: StockColumn) => columns.indexOf(column)
   const text = (column: StockColumn) => (row.cells[at(column)] ?? '').replace(/\s+/g, ' ').trim()
   const place = (column: StockColumn) => ({ field: headings[at(column)] ?? column, line: row.line })
   return {
+    tables,
     text,
     faults,
     remarks,
@@ -157,7 +161,7 @@ function readLook(cells: Cells, kind: KindWord) {
 function readForm(cells: Cells, kind: KindWord): string | undefined {
   const size = cells.text('size')
   if (kind.kind === 'bead') {
-    const formId = beadFormId(kind, size)
+    const formId = beadFormId(kind, size, cells.tables)
     if (formId === undefined) {
       cells.remark(
         `No ${kind.family} of size ${quoted(size)} is in the tables; choose its form later.`,
@@ -168,7 +172,7 @@ function readForm(cells: Cells, kind: KindWord): string | undefined {
     return formId
   }
   if (kind.kind !== 'thread') return undefined
-  const formId = threadFormId(size, cells.text('name'))
+  const formId = threadFormId(size, cells.text('name'), cells.tables)
   if (formId === undefined) cells.remark('The thread is not in the tables; choose it later.')
   return formId
 }

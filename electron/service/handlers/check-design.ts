@@ -1,11 +1,11 @@
-import { referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
 import { slotLabel } from '../../../shared-core/chart/chart.ts'
 import type { DesignBody, Strand } from '../../../shared-core/design/design.ts'
 import { readDesign } from '../../../shared-core/design/read-design.ts'
 import { Refused, refuse } from '../refused.ts'
 
-/** Refuses a design that could not be read back as a whole. */
-export function checkDesign(body: DesignBody): void {
+/** Refuses a design that could not be read back as a whole with these tables. */
+export function checkDesign(body: DesignBody, tables: BeadTables): void {
   body.palette.forEach(({ label }, at) => {
     if (label === slotLabel(at)) return
     refuse(
@@ -20,7 +20,7 @@ export function checkDesign(body: DesignBody): void {
   body.parts.forEach((part, at) => {
     if (part.kind === 'strand') checkStrand(body, part, `body.parts.${at}`)
   })
-  const read = readDesign(body, referenceTables)
+  const read = readDesign(body, tables)
   if (read.ok) return
   const { field } = read.error
   throw new Refused({

@@ -5,6 +5,7 @@ import { getLatestVersion, listColourways, readBody } from '../store/design-rows
 import { noteSaved } from '../store/draft-rows.ts'
 import { getRow } from '../store/find-row.ts'
 import { calibrationsOf, materialsById, toFlag } from '../store/material-rows.ts'
+import { workshopTables } from '../store/table-rows.ts'
 import type { View } from '../store/view.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
 import { factsOf } from '../version-facts.ts'
@@ -83,7 +84,7 @@ async function weighedBeads({ trx }: View) {
 
 export const saveDesign: ActHandler<'designs.save'> = async (act, input) => {
   await getWorkshop(act.trx)
-  checkDesign(input.body)
+  checkDesign(input.body, await workshopTables(act.trx))
   const row = { name: input.name, tags_json: JSON.stringify(input.tags) }
   if (input.id === undefined) {
     const id = act.newId('des')

@@ -27,6 +27,10 @@ import { endPiece, movePieces, sellPiece } from './piece-acts.ts'
 import { listPieces, readPiece } from './pieces.ts'
 import { readPriceSheet, setPrice } from './prices.ts'
 import { importStockFile, previewStockFile } from './stock-file.ts'
+import { listAllTables, readOwnTables } from './tables.ts'
+import { removeForm, removeThread } from './tables-remove.ts'
+import { saveForm, saveThread } from './tables-save.ts'
+import { takeTables } from './tables-take.ts'
 import { printTags } from './tags.ts'
 import { readTakings } from './takings.ts'
 import { readToday } from './today.ts'
@@ -40,6 +44,8 @@ export const queryHandlers: {
 } = {
   'workshop.read': readWorkshop,
   'history.list': listHistory,
+  'tables.list': listAllTables,
+  'tables.own': readOwnTables,
   'materials.list': listMaterialViews,
   'materials.read': readMaterial,
   'stockFile.preview': previewStockFile,
@@ -76,6 +82,11 @@ export const actHandlers: { readonly [N in ActName]: ActHandler<N> } = {
   'channel.save': saveChannel,
   'place.save': savePlace,
   'supplier.save': saveSupplier,
+  'tables.saveForm': saveForm,
+  'tables.saveThread': saveThread,
+  'tables.removeForm': removeForm,
+  'tables.removeThread': removeThread,
+  'tables.take': takeTables,
   'materials.save': saveMaterial,
   'lots.receive': receiveLot,
   'lots.count': countLot,

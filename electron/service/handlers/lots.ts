@@ -1,4 +1,4 @@
-import { findForm, referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../../shared-core/beads/bead-tables.ts'
 import { checkWeighing } from '../../../shared-core/beads/weighing.ts'
 import { stocktake } from '../../../shared-core/stock/stocktake.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
@@ -7,6 +7,7 @@ import type { Act } from '../store/act.ts'
 import type { Row } from '../store/database.ts'
 import { getRow } from '../store/find-row.ts'
 import { calibrationsOf, costOf, listLots } from '../store/material-rows.ts'
+import { workshopTables } from '../store/table-rows.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
 import { openValuer, valueOfReceipt } from '../valuation.ts'
 import type { ActHandler } from './handler.ts'
@@ -80,7 +81,8 @@ async function valueOfDifference(act: Act, lot: Row<'lot'>, difference: number):
 
 export const addWeighing: ActHandler<'weighings.add'> = async (act, input) => {
   const material = await getRow(act.trx, 'material', input.materialId, 'materialId')
-  const form = material.form_id === null ? undefined : findForm(referenceTables, material.form_id)
+  const tables = await workshopTables(act.trx)
+  const form = material.form_id === null ? undefined : findForm(tables, material.form_id)
   if (form === undefined) {
     return refuse(
       'not-a-bead',
@@ -111,7 +113,7 @@ export const addWeighing: ActHandler<'weighings.add'> = async (act, input) => {
     scale_resolution_mg: scaleResolutionMg,
   })
   const own = (await calibrationsOf(act.trx, new Map([[material.id, material]]))).get(material.id)
-  const beadsPerGram = calibrationOf(material, own)?.beadsPerGram ?? form.beadsPerGram
+  const beadsPerGram = calibrationOf(material, own, tables)?.beadsPerGram ?? form.beadsPerGram
   return {
     value: { id, beadsPerGram },
     label: `Weighed ${input.beads} beads of ${material.name}`,

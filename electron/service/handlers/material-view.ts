@@ -2,6 +2,7 @@ import type { z } from 'zod'
 import type { Calibration } from '../../../shared-core/beads/calibration.ts'
 import { bestCalibration } from '../../../shared-core/beads/calibration.ts'
 import { countOfMass } from '../../../shared-core/beads/grams-and-counts.ts'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
 import type { materialRow } from '../../../shared-core/contract/stock-calls.ts'
 import { restockState } from '../../../shared-core/stock/restock.ts'
 import type { Spread } from '../../../shared-core/units/spread.ts'
@@ -15,11 +16,12 @@ type Standing = Readonly<{
   /** What open orders still need of it, in its unit. */
   reserved: number
   calibration: Calibration | undefined
+  tables: BeadTables
 }>
 
 /** A material as lists show it. */
 export function viewMaterial(row: Row<'material'>, standing: Standing): MaterialView {
-  const { lots, reserved, calibration } = standing
+  const { lots, reserved, calibration, tables } = standing
   const onHand = sum(lots.map((lot) => lot.on_hand))
   return {
     ...toMaterialFields(row),
@@ -31,7 +33,7 @@ export function viewMaterial(row: Row<'material'>, standing: Standing): Material
     lots: lots.length,
     valueMinor: sum(lots.map((lot) => lot.value_minor)),
     alert: alertOf(row, { lots, onHand, reserved }),
-    beads: beadsOf(row, onHand, calibration),
+    beads: beadsOf(onHand, calibrationOf(row, calibration, tables)),
   }
 }
 
@@ -53,18 +55,14 @@ function alertOf(
 export function calibrationOf(
   row: Row<'material'>,
   own: Calibration | undefined,
+  tables: BeadTables,
 ): Calibration | undefined {
   if (row.kind !== 'bead') return undefined
-  const form = tableForm(row)
+  const form = tableForm(row, tables)
   return own ?? (form && bestCalibration(form, []))
 }
 
-function beadsOf(
-  row: Row<'material'>,
-  onHand: number,
-  own: Calibration | undefined,
-): Spread | null {
-  const calibration = calibrationOf(row, own)
+function beadsOf(onHand: number, calibration: Calibration | undefined): Spread | null {
   return calibration === undefined ? null : countOfMass(Math.max(0, onHand), calibration)
 }
 

@@ -1,4 +1,5 @@
-import { findForm, findThread, referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { findForm, findThread } from '../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
 import { reservedByMaterial } from '../promises.ts'
 import { refuse } from '../refused.ts'
 import type { Act } from '../store/act.ts'
@@ -12,6 +13,7 @@ import {
   toLot,
   UNIT_OF_KIND,
 } from '../store/material-rows.ts'
+import { workshopTables } from '../store/table-rows.ts'
 import type { View } from '../store/view.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
 import type { ActHandler, QueryHandler, Reading } from './handler.ts'
@@ -38,11 +40,13 @@ export async function viewMaterials(reading: View): Promise<MaterialView[]> {
   const lots = Map.groupBy(await listLots(trx), (lot) => lot.material_id)
   const calibrations = await calibrationsOf(trx, new Map(rows.map((row) => [row.id, row])))
   const reserved = await reservedByMaterial(reading)
+  const tables = await workshopTables(trx)
   return rows.map((row) =>
     viewMaterial(row, {
       lots: lots.get(row.id) ?? [],
       reserved: reserved.get(row.id) ?? 0,
       calibration: calibrations.get(row.id),
+      tables,
     }),
   )
 }
@@ -53,13 +57,14 @@ export const readMaterial: QueryHandler<'materials.read'> = async (reading, { id
   const lots = await listLots(trx, [id])
   const calibration = (await calibrationsOf(trx, new Map([[id, row]]))).get(id)
   const reserved = (await reservedByMaterial(reading)).get(id) ?? 0
+  const tables = await workshopTables(trx)
   return {
-    material: viewMaterial(row, { lots, reserved, calibration }),
+    material: viewMaterial(row, { lots, reserved, calibration, tables }),
     lots: lots.map(toLot),
     movements: await movementsOf(trx, id),
     weighings: await weighingsOf(trx, id),
     offers: await offersOf(trx, id),
-    beadsPerGram: calibrationOf(row, calibration)?.beadsPerGram ?? null,
+    beadsPerGram: calibrationOf(row, calibration, tables)?.beadsPerGram ?? null,
   }
 }
 
@@ -122,7 +127,7 @@ async function offersOf(trx: Reading['trx'], materialId: string) {
 
 export const saveMaterial: ActHandler<'materials.save'> = async (act, { id, material }) => {
   await getWorkshop(act.trx)
-  refuseUnknownForm(material)
+  refuseUnknownForm(material, await workshopTables(act.trx))
   await refuseDoubleCode(act, material.code, id)
   if (id === undefined) {
     const added = act.newId('mat')
@@ -135,12 +140,12 @@ export const saveMaterial: ActHandler<'materials.save'> = async (act, { id, mate
   return { value: { id }, label: `Saved ${material.name}` }
 }
 
-function refuseUnknownForm({ kind, formId }: MaterialFields): void {
+function refuseUnknownForm({ kind, formId }: MaterialFields, tables: BeadTables): void {
   if (formId === null) return
   const known =
     kind === 'bead'
-      ? findForm(referenceTables, formId) !== undefined
-      : kind === 'thread' && findThread(referenceTables, formId) !== undefined
+      ? findForm(tables, formId) !== undefined
+      : kind === 'thread' && findThread(tables, formId) !== undefined
   if (known) return
   const next =
     kind === 'bead'

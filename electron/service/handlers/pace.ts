@@ -1,7 +1,8 @@
-import { findForm, referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../../shared-core/beads/bead-tables.ts'
 import { readLearning } from '../learned.ts'
 import { getRow } from '../store/find-row.ts'
 import { toFlag } from '../store/material-rows.ts'
+import { workshopTables } from '../store/table-rows.ts'
 import type { View } from '../store/view.ts'
 import { versionFacts } from '../version-facts.ts'
 import type { ActHandler, QueryHandler } from './handler.ts'
@@ -13,6 +14,7 @@ export const readPace: QueryHandler<'workshop.pace'> = async (reading) => {
     makes.map((make) => make.version_id),
   )
   const names = await designNames(reading)
+  const tables = await workshopTables(reading.trx)
   return {
     learned: { ...learned, cullRates: { ...learned.cullRates } },
     sessions: {
@@ -21,7 +23,7 @@ export const readPace: QueryHandler<'workshop.pace'> = async (reading) => {
       culls: [...culls.values()].flat().length,
     },
     cullCounts: [...culls].flatMap(([formId, counts]) => {
-      const form = findForm(referenceTables, formId)
+      const form = findForm(tables, formId)
       if (form === undefined) return []
       return [
         {

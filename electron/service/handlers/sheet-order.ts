@@ -7,6 +7,7 @@ import { localDay } from '../local-day.ts'
 import { refuse } from '../refused.ts'
 import { getColourwayOf, getLatestVersion, readBody } from '../store/design-rows.ts'
 import { listMaterials, toMaterialFields } from '../store/material-rows.ts'
+import { workshopTables } from '../store/table-rows.ts'
 import type { View } from '../store/view.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
 import type { Reading } from './handler.ts'
@@ -34,6 +35,7 @@ export async function readSheetOrder(reading: Reading, wish: SheetWish): Promise
     maker: workshop.tagMaker || workshop.name,
     day: formatDate(calendarDate(localDay(reading.atMs))),
     decimal: workshop.decimalMark,
+    tables: await workshopTables(reading.trx),
     caution: workshop.tagCaution,
     terms: wish.terms ?? '',
     ...(await readVersion(reading, version.id, colourway.id)),

@@ -7,6 +7,7 @@ import {
 import { Refused, refuse } from '../refused.ts'
 import type { Act } from '../store/act.ts'
 import { fromMaterialFields, listLots, listMaterials } from '../store/material-rows.ts'
+import { workshopTables } from '../store/table-rows.ts'
 import type { View } from '../store/view.ts'
 import { getWorkshop, listSuppliers } from '../store/workshop-rows.ts'
 import { valueOfReceipt } from '../valuation.ts'
@@ -31,7 +32,8 @@ async function readKnownStock({ trx }: View): Promise<KnownStock> {
       })),
     },
   ])
-  return { currency, decimalMark, materials: new Map(materials) }
+  const tables = await workshopTables(trx)
+  return { currency, decimalMark, tables, materials: new Map(materials) }
 }
 
 export const importStockFile: ActHandler<'stockFile.import'> = async (act, input) => {

@@ -7,6 +7,7 @@ import type { TagsRequest } from '../documents/make-tags.ts'
 import { readBody } from '../store/design-rows.ts'
 import { getRow } from '../store/find-row.ts'
 import { getPieceRows, type PieceRow } from '../store/piece-rows.ts'
+import { workshopTables } from '../store/table-rows.ts'
 import type { View } from '../store/view.ts'
 import { getWorkshop, type Workshop } from '../store/workshop-rows.ts'
 import { tagPicture } from '../tag-picture.ts'
@@ -101,6 +102,7 @@ async function readPictures(
 ): Promise<(piece: PieceRow) => Tag['picture']> {
   const keyOf = (piece: PieceRow) => `${piece.version_id} ${piece.colourway_id}`
   const pictures = new Map<string, Tag['picture']>()
+  const tables = await workshopTables(view.trx)
   for (const piece of pieces) {
     if (pictures.has(keyOf(piece))) continue
     const body = await readBody(view, piece.version_id)
@@ -111,7 +113,7 @@ async function readPictures(
         bills.materials.get(id)?.colour_hex ?? undefined,
       ]),
     )
-    pictures.set(keyOf(piece), tagPicture(body, colours))
+    pictures.set(keyOf(piece), tagPicture(body, colours, tables))
   }
   return (piece) => pictures.get(keyOf(piece)) ?? null
 }

@@ -1,5 +1,8 @@
 // Row types of every table, one place to see the whole store; a data table, so longer than other files.
 import type { Generated, Selectable } from 'kysely'
+import type { BeadFamily } from '../../../shared-core/beads/bead-form.ts'
+import type { ThreadConstruction } from '../../../shared-core/beads/thread.ts'
+import type { Basis } from '../../../shared-core/units/spread.ts'
 
 /** 0 for no, 1 for yes: the store has no truth values of its own. */
 export type Flag = 0 | 1
@@ -236,6 +239,29 @@ export type BenchWorkTable = Kept &
 export type BenchHoldTable = Kept &
   Readonly<{ work_id: string; material_id: string; lot_id: string; quantity: number }>
 
+/** A figure with its range and what it rests on, as four columns. */
+type SpreadColumns<Name extends string, Unit extends string = ''> = Readonly<
+  Record<`${Name}${Unit}` | `${Name}_low${Unit}` | `${Name}_high${Unit}`, number> &
+    Record<`${Name}_basis`, Basis>
+>
+
+export type OwnFormTable = Kept &
+  Readonly<{ form_id: string; name: string; family: BeadFamily; size_label: string }> &
+  SpreadColumns<'diameter', '_mm'> &
+  SpreadColumns<'length', '_mm'> &
+  SpreadColumns<'hole', '_mm'> &
+  SpreadColumns<'beads_per_gram'> &
+  SpreadColumns<'cull_rate'>
+
+export type OwnThreadTable = Kept &
+  Readonly<{
+    thread_id: string
+    name: string
+    construction: ThreadConstruction
+    tex: number | null
+  }> &
+  SpreadColumns<'diameter', '_mm'>
+
 export type PieceTable = Kept &
   Readonly<{
     code: string
@@ -314,6 +340,8 @@ export type KeptTables = Readonly<{
   make: MakeTable
   bench_work: BenchWorkTable
   bench_hold: BenchHoldTable
+  own_form: OwnFormTable
+  own_thread: OwnThreadTable
   piece: PieceTable
 }>
 

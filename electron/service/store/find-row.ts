@@ -22,6 +22,8 @@ const NAMES: Readonly<Record<KeptName, readonly [what: string, where: string]>> 
   make: ['make', 'bench'],
   bench_work: ['bench work', 'bench'],
   bench_hold: ['hold', 'bench'],
+  own_form: ['bead form of yours', 'beads and threads'],
+  own_thread: ['thread of yours', 'beads and threads'],
   piece: ['piece', 'shelf'],
 }
 

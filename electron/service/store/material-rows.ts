@@ -1,9 +1,10 @@
 import type { Transaction } from 'kysely'
 import type { z } from 'zod'
 import type { BeadFinish } from '../../../shared-core/beads/bead-form.ts'
-import { findForm, referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../../shared-core/beads/bead-tables.ts'
 import { beadCv, type Calibration, poolWeighings } from '../../../shared-core/beads/calibration.ts'
 import { formWithFinish } from '../../../shared-core/beads/finish-effects.ts'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
 import type { Weighing } from '../../../shared-core/beads/weighing.ts'
 import type {
   materialFields as fieldsShape,
@@ -14,6 +15,7 @@ import type { LotCost } from '../../../shared-core/stock/lot-value.ts'
 import { calendarDate } from '../../../shared-core/units/calendar-date.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
 import type { Database, Flag, Row } from './database.ts'
+import { workshopTables } from './table-rows.ts'
 
 export type MaterialFields = z.output<typeof fieldsShape>
 export type LotFacts = z.output<typeof lotShape>
@@ -167,9 +169,10 @@ export async function calibrationsOf(
     .orderBy('at_ms')
     .orderBy('id')
     .execute()
+  const tables = await workshopTables(trx)
   const found = [...Map.groupBy(rows, (row) => row.material_id)].flatMap(([id, weighings]) => {
     const formId = materials.get(id)?.form_id ?? null
-    const form = formId === null ? undefined : findForm(referenceTables, formId)
+    const form = formId === null ? undefined : findForm(tables, formId)
     const pooled = form && poolWeighings(weighings.map(toWeighing), beadCv(form))
     return pooled === undefined ? [] : [[id, pooled] as const]
   })
@@ -185,8 +188,8 @@ function toWeighing(row: Row<'weighing'>): Weighing {
   }
 }
 
-/** Beads per gram and their spread from the reference tables, finish included. */
-export function tableForm(row: Pick<Row<'material'>, 'form_id' | 'finish'>) {
-  const form = row.form_id === null ? undefined : findForm(referenceTables, row.form_id)
+/** Beads per gram and their spread from the tables, finish included. */
+export function tableForm(row: Pick<Row<'material'>, 'form_id' | 'finish'>, tables: BeadTables) {
+  const form = row.form_id === null ? undefined : findForm(tables, row.form_id)
   return form && row.finish !== null ? formWithFinish(form, row.finish as BeadFinish) : form
 }

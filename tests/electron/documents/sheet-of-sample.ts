@@ -28,6 +28,7 @@ export function sheetOfSample(
     maker: 'Saltmarsh Beadworks, at the tide mill',
     day: 'Fri 4 Dec 2026',
     decimal: '.',
+    tables: referenceTables,
     body: design.body,
     reading: read.value,
     fillings: Object.fromEntries(

@@ -4,6 +4,7 @@ import { type CallName, calls } from '../../../shared-core/contract/calls.ts'
 import { engineInputs } from './engine-inputs.ts'
 import { observe } from './observe.ts'
 import { openSampleStudio, type Studio, TODAY } from './open-studio.ts'
+import { saltCord, tideDrop } from './own-entries.ts'
 import { smallBody } from './small-workshop.ts'
 
 const names = Object.keys(calls) as CallName[]
@@ -74,6 +75,8 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
   const [timed] = (await ask('workshop.pace', {})).makes
   const make = { ...what, units: 1, placeId: places[0]?.id, madeOn: TODAY, note: '' }
   const supplierId = suppliers[0]?.id ?? null
+  await ask('tables.saveForm', { form: tideDrop })
+  await ask('tables.saveThread', { thread: { ...saltCord, name: 'Salt cord before' } })
   return {
     'workshop.read': {},
     'workshop.begin': {
@@ -90,6 +93,13 @@ async function goodInputs({ ask }: Studio): Promise<Readonly<Record<CallName, un
     'history.list': { limit: 5 },
     'history.undo': {},
     'history.redo': {},
+    'tables.list': {},
+    'tables.own': {},
+    'tables.saveForm': { form: { ...tideDrop, name: 'Tide drop 4 mm', id: undefined } },
+    'tables.saveThread': { thread: saltCord },
+    'tables.removeForm': { id: tideDrop.id },
+    'tables.removeThread': { id: saltCord.id },
+    'tables.take': { forms: [{ ...tideDrop, sizeLabel: '3,5 mm' }], threads: [saltCord] },
     'materials.list': { search: 'slate', kind: 'bead' },
     'materials.read': { id: materialId },
     'materials.save': { id: materialId, material: { ...fields, note: 'Kept dry.' } },

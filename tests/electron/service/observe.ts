@@ -26,6 +26,7 @@ export async function observe({ ask }: Studio): Promise<unknown> {
   }
   return {
     workshop: await ask('workshop.read', {}),
+    tables: [await ask('tables.list', {}), await ask('tables.own', {})],
     details,
     designs: [designs, put.designs, bodies],
     orders: await ask('orders.list', { state: 'all' }),

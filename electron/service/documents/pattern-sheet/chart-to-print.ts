@@ -1,4 +1,4 @@
-import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm, findThread } from '../../../../shared-core/beads/bead-tables.ts'
 import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { stitchPitch, threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
 import type { Panel } from '../../../../shared-core/design/design.ts'
@@ -9,13 +9,13 @@ import type { SlotLook } from './slot-look.ts'
 /** A panel's chart ready to print; nothing when it has no beads. */
 export function chartToPrint(
   panel: Panel,
-  { body, reading }: SheetData,
+  { body, reading, tables }: SheetData,
   lookOf: (slot: number) => SlotLook,
 ): PrintedChart | undefined {
-  const form = findForm(referenceTables, panel.formId)
+  const form = findForm(tables, panel.formId)
   if (form === undefined) return undefined
   const chart = fromChartJson(panel.chart)
-  const thread = findThread(referenceTables, body.threadId)
+  const thread = findThread(tables, body.threadId)
   const pitch = stitchPitch(chart.stitch, {
     diameterMm: form.diameterMm.value,
     lengthMm: form.lengthMm.value,

@@ -1,4 +1,3 @@
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { readDesign } from '../../../../shared-core/design/read-design.ts'
 import type { MadeSheet, SheetOrder } from '../document-task.ts'
 import type { Page } from '../draw-list.ts'
@@ -12,7 +11,7 @@ export type LaidSheet = Readonly<{ pages: readonly Page[]; missingScripts: reado
 
 /** Computes what a sheet says of its design. */
 export function readOrder(order: SheetOrder): SheetData {
-  const read = readDesign(order.body, { ...referenceTables, ...order.known })
+  const read = readDesign(order.body, { ...order.tables, ...order.known })
   if (!read.ok) throw new Error(`a saved version cannot be read: ${read.error.message}`)
   return { ...order, reading: read.value }
 }

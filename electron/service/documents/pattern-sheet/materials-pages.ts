@@ -1,4 +1,4 @@
-import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm, findThread } from '../../../../shared-core/beads/bead-tables.ts'
 import { slotIndex } from '../../../../shared-core/chart/chart.ts'
 import { extraKey, threadKey } from '../../../../shared-core/design/bill.ts'
 import { formatThread } from '../../../../shared-core/units/format-length.ts'
@@ -124,8 +124,8 @@ function tableRow(writer: SheetWriter, data: SheetData, { look, count, haveMg }:
 }
 
 function threadAndNeedle(writer: SheetWriter, data: SheetData): void {
-  const { body, reading, decimal } = data
-  const thread = findThread(referenceTables, body.threadId)
+  const { body, reading, decimal, tables } = data
+  const thread = findThread(tables, body.threadId)
   const chosen = data.fillings[threadKey]?.name
   const name = thread?.name ?? body.threadId
   writer.heading('Thread and needle')
@@ -155,8 +155,8 @@ function findings(writer: SheetWriter, data: SheetData): void {
 
 function tools(writer: SheetWriter, data: SheetData): void {
   writer.heading(data.audience === 'class' ? 'Bring or find on the table' : 'Tools')
-  const { body } = data
-  const forms = new Set(body.palette.map(({ formId }) => findForm(referenceTables, formId)?.family))
+  const { body, tables } = data
+  const forms = new Set(body.palette.map(({ formId }) => findForm(tables, formId)?.family))
   line(writer, 'Scissors or a thread cutter, a bead mat, a tape measure, good light from the side')
   if (body.extras.some(({ kind }) => kind === 'finding'))
     line(writer, 'Flat pliers for the findings')

@@ -1,5 +1,5 @@
 import type { BeadForm } from '../../../../shared-core/beads/bead-form.ts'
-import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm, findThread } from '../../../../shared-core/beads/bead-tables.ts'
 import { indexBeads } from '../../../../shared-core/chart/bead-index.ts'
 import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { layoutChart } from '../../../../shared-core/chart/layout.ts'
@@ -36,21 +36,21 @@ type LookOf = (slot: number) => SlotLook
 const MOST_COPIES = 4
 
 /** Draws every panel with what hangs from it, and every copy in a unit beside the other. */
-export function piecePicture({ body }: SheetData, lookOf: LookOf): PiecePicture {
+export function piecePicture({ body, tables }: SheetData, lookOf: LookOf): PiecePicture {
   const pieces: Shapes[] = []
-  const threadMm = findThread(referenceTables, body.threadId)?.diameterMm.value ?? 0
+  const threadMm = findThread(tables, body.threadId)?.diameterMm.value ?? 0
   const formOfSlot = (slot: number, fallback: BeadForm) => lookOf(slot).form ?? fallback
   const context = { body, threadMm, formOfSlot }
   for (const part of body.parts) {
     if (part.kind !== 'panel') continue
-    const form = findForm(referenceTables, part.formId)
+    const form = findForm(tables, part.formId)
     if (form === undefined) continue
     const piece = drawPanel(part, form, context, lookOf)
     for (let copy = 0; copy < Math.min(part.copies, MOST_COPIES); copy += 1) {
       pieces.push(part.mirrored && copy % 2 === 1 ? mirrored(piece) : piece)
     }
   }
-  const [fallback] = referenceTables.forms
+  const [fallback] = tables.forms
   if (fallback !== undefined) {
     pieces.push(...placeLoose(context, fallback).map(({ placed }) => drawStrand(placed, lookOf)))
   }

@@ -1,4 +1,5 @@
 import type { BeadFinish } from '../../../../shared-core/beads/bead-form.ts'
+import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { DesignReading } from '../../../../shared-core/design/reading.ts'
 import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
@@ -29,6 +30,7 @@ export type SheetData = Readonly<{
   /** The day it was made, ready to print. */
   day: string
   decimal: DecimalMark
+  tables: BeadTables
   body: DesignBody
   reading: DesignReading
   /** By key of the bill: `slot:A`, `extra:wire`, `thread`. */

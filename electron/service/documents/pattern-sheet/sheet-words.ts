@@ -1,4 +1,4 @@
-import { findForm, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../../../shared-core/beads/bead-tables.ts'
 import type { StitchKind } from '../../../../shared-core/chart/chart.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import { formatGeometry, formatThread } from '../../../../shared-core/units/format-length.ts'
@@ -41,11 +41,11 @@ export function sizeWords({
 }
 
 /** The forms the beads come in, each once. */
-export function formNames({ body, reading }: SheetData): readonly string[] {
+export function formNames({ body, reading, tables }: SheetData): readonly string[] {
   const used = new Set(reading.counts.map(({ label }) => label))
   const names = body.palette
     .filter(({ label }) => used.has(label))
-    .map(({ formId }) => findForm(referenceTables, formId)?.name ?? formId)
+    .map(({ formId }) => findForm(tables, formId)?.name ?? formId)
   return [...new Set(names)]
 }
 

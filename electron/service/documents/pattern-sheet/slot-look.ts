@@ -1,5 +1,5 @@
 import type { BeadFinish, BeadForm } from '../../../../shared-core/beads/bead-form.ts'
-import { findForm, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../../../shared-core/beads/bead-tables.ts'
 import { slotLabel } from '../../../../shared-core/chart/chart.ts'
 import { slotKey } from '../../../../shared-core/design/bill.ts'
 import type { SheetData } from './sheet-data.ts'
@@ -17,7 +17,7 @@ export type SlotLook = Readonly<{
 }>
 
 /** The look of any slot, also of one that the palette does not name. */
-export function slotLooks({ body, fillings }: SheetData): (slot: number) => SlotLook {
+export function slotLooks({ body, fillings, tables }: SheetData): (slot: number) => SlotLook {
   const known = new Map<number, SlotLook>()
   const look = (index: number): SlotLook => {
     const entry = body.palette[index]
@@ -31,7 +31,7 @@ export function slotLooks({ body, fillings }: SheetData): (slot: number) => Slot
       drawer: filling?.drawer ?? '',
       colourHex: filling?.colourHex ?? entry?.colourHex ?? '#888888',
       finish: filling?.finish ?? entry?.finish ?? 'opaque',
-      form: entry && findForm(referenceTables, entry.formId),
+      form: entry && findForm(tables, entry.formId),
     }
   }
   return (index) => {

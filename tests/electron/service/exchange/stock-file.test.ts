@@ -1,8 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { type KnownStock, readStockFile } from '../../../../electron/service/exchange/stock-file.ts'
+import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 
-const empty: KnownStock = { currency: 'EUR', decimalMark: '.', materials: new Map() }
+const empty: KnownStock = {
+  currency: 'EUR',
+  decimalMark: '.',
+  tables: referenceTables,
+  materials: new Map(),
+}
 
 function fileOf(content: string | Buffer) {
   return { fileName: 'stock.csv', base64: Buffer.from(content).toString('base64') }
