@@ -13,6 +13,7 @@ export function Room({
   note,
   actions,
   aside,
+  asideLabel = 'Figures',
   children,
   fill = false,
 }: Readonly<{
@@ -23,6 +24,8 @@ export function Room({
   note?: ReactNode
   actions?: ReactNode
   aside?: ReactNode
+  /** What the aside holds, where that is not figures alone. */
+  asideLabel?: string
   children: ReactNode
   /** The middle takes the whole height and scrolls by itself: a drawing table, a row reader. */
   fill?: boolean
@@ -51,7 +54,7 @@ export function Room({
       <div className={`room-body${aside === undefined ? '' : ' room-with-aside'}`}>
         <div className="room-main">{children}</div>
         {aside !== undefined && (
-          <aside className="room-aside" aria-label="Figures">
+          <aside className="room-aside" aria-label={asideLabel}>
             {aside}
           </aside>
         )}

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type Ref, useId, useImperativeHandle, useRef } from 'react'
+import { type KeyboardEvent, memo, type Ref, useId, useImperativeHandle, useRef } from 'react'
 import { IconButton } from '../ui/button.tsx'
 import type { BeadScene } from './bead-scene.ts'
 import type { OverlayLayer } from './overlay.ts'
@@ -43,7 +43,6 @@ export function BeadPicture({
   const input = usePictureInput(frame, handle, tool)
   const id = useId()
   useImperativeHandle(ref, () => handle, [handle])
-  const step = (factor: number) => handle.setView(zoom(handle.picture(), handle.view(), factor))
   return (
     <div className="bead-picture">
       {/* biome-ignore lint/a11y/noStaticElementInteractions: it always has one of two roles */}
@@ -69,11 +68,18 @@ export function BeadPicture({
       <p id={id} className="unseen">
         {description}
       </p>
-      <div className="bead-picture-buttons">
-        <IconButton icon="less" label="Farther" onClick={() => step(1 / 1.4)} />
-        <IconButton icon="add" label="Nearer" onClick={() => step(1.4)} />
-        <IconButton icon="fit" label="Show all of it" onClick={() => handle.fit()} />
-      </div>
+      <ViewButtons handle={handle} />
     </div>
   )
 }
+
+const ViewButtons = memo(function ViewButtons({ handle }: Readonly<{ handle: PictureHandle }>) {
+  const step = (factor: number) => handle.setView(zoom(handle.picture(), handle.view(), factor))
+  return (
+    <div className="bead-picture-buttons">
+      <IconButton icon="less" label="Farther" onClick={() => step(1 / 1.4)} />
+      <IconButton icon="add" label="Nearer" onClick={() => step(1.4)} />
+      <IconButton icon="fit" label="Show all of it" onClick={() => handle.fit()} />
+    </div>
+  )
+})

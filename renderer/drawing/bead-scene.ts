@@ -5,8 +5,8 @@ import type { SizeMm } from './view.ts'
  * Beads to draw: where each lies and which slot fills it. Arrays over beads in the order of bead
  * numbers; positions are centres in mm, y down, origin at the left and top of the work.
  *
- * A brush changes `slotOf` alone: give `{ ...scene, slotOf }` and only those beads are drawn again.
- * A place whose slot is not in the palette is empty: nothing is drawn there.
+ * A brush changes `slotOf` alone, in place or in a new array: give `{ ...scene, slotOf }` and only the beads
+ * that differ from what is painted are painted again. A place whose slot is not in the palette is empty.
  */
 export type BeadScene = Readonly<{
   xMm: Float32Array
@@ -30,6 +30,8 @@ export type BeadScene = Readonly<{
   leanOf?: Float32Array | undefined
   /** The neighbour that a visible thread goes over to, or -1: the next across where holes stand, the next down where they lie. */
   nextOf?: Int32Array | undefined
+  /** Whether empty places are outlined, where they are large enough to be met by a hand. */
+  showsPlaces?: boolean | undefined
   /** Straight threads under the beads, x1 y1 x2 y2 in mm: the warps of a loom. */
   lines?: Float32Array | undefined
 }>

@@ -43,17 +43,19 @@ export function paintFar(
     const isTurned = turnedOf?.[bead] === 1
     const halfX = isTurned ? halfTall : halfWide
     const halfY = isTurned ? halfWide : halfTall
-    const x = (xMm[bead] ?? 0) * scale - leftPx
-    const y = (yMm[bead] ?? 0) * scale - topPx
-    const left = Math.max(0, Math.round(x - halfX))
-    const right = Math.min(width, Math.round(x + halfX))
-    const top = Math.max(0, Math.round(y - halfY))
-    const bottom = Math.min(height, Math.round(y + halfY))
+    // Rounded in the work and not in the part, so that a bead lies alike in all parts that hold some of it.
+    const x = (xMm[bead] ?? 0) * scale
+    const y = (yMm[bead] ?? 0) * scale
+    const right = Math.round(x + halfX) - leftPx
+    const bottom = Math.round(y + halfY) - topPx
+    const from = Math.max(0, Math.round(x - halfX) - leftPx)
+    const to = Math.min(width, right)
     const edge = hasSeam ? (colours.edge[slot] ?? 0) : body
-    for (let row = top; row < bottom; row += 1) {
+    const last = Math.min(height, bottom)
+    for (let row = Math.max(0, Math.round(y - halfY) - topPx); row < last; row += 1) {
       const start = row * width
-      pixels.fill(row === bottom - 1 ? edge : body, start + left, start + right)
-      if (right > left) pixels[start + right - 1] = edge
+      if (to > from) pixels.fill(row === bottom - 1 ? edge : body, start + from, start + to)
+      if (right > from && right <= width) pixels[start + right - 1] = edge
     }
   })
 }

@@ -2,13 +2,21 @@ import type { BeadGrid, BoxMm } from './bead-grid.ts'
 import type { Brush } from './bead-look.ts'
 import type { BeadScene } from './bead-scene.ts'
 import { beadSprite } from './bead-sprites.ts'
+import { outlinePlaces } from './outline-places.ts'
 import { paintThreads } from './paint-threads.ts'
 
 /**
  * A part of the work to paint: its box in mm, pixels a mm, and which pixel of the whole work lies at
  * the canvas's left top. Beads fall on the same pixels of the work whichever part is painted.
  */
-export type Region = Readonly<{ box: BoxMm; leftPx: number; topPx: number; scale: number }>
+export type Region = Readonly<{
+  box: BoxMm
+  leftPx: number
+  topPx: number
+  scale: number
+  /** What empty places are outlined with, where the scene shows them. */
+  placeInk?: string
+}>
 
 /** Shorter side in pixels from which beads are stamped as sprites; below they are plain colour. */
 export const SPRITES_FROM_PX = 6
@@ -21,6 +29,7 @@ export function paintRegion(brush: Brush, scene: BeadScene, grid: BeadGrid, regi
   const width = Math.max(1, Math.round(scene.beadWidthMm * scale))
   const height = Math.max(1, Math.round(scene.beadHeightMm * scale))
   if (Math.min(width, height) >= THREADS_FROM_PX) paintThreads(brush, scene, grid, region)
+  if (scene.showsPlaces === true) outlinePlaces(brush, scene, grid, region)
   const turnedAxis = scene.axis === 'vertical' ? 'horizontal' : 'vertical'
   grid.forEachIn(region.box, (bead) => {
     const look = scene.palette[scene.slotOf[bead] ?? 0]

@@ -8,7 +8,7 @@ const PAINT_MS = 8
 /** After the last zoom step the picture is painted sharp. */
 const SETTLES_MS = 90
 
-/** Keeps two canvases painted: beads, and layers over them. Paints once a frame at most, and only when asked. */
+/** Keeps two canvases painted: beads, and layers over them. Paints once a frame at most, and only what has changed. */
 export class PicturePainter {
   readonly #beads: HTMLCanvasElement
   readonly #over: HTMLCanvasElement
@@ -18,6 +18,8 @@ export class PicturePainter {
   #colours: OverlayColours | undefined
   #frame = 0
   #zoomedAt = Number.NEGATIVE_INFINITY
+  /** Whether the layers show what they did when they were last painted. */
+  #areLayersKept = false
 
   constructor(beads: HTMLCanvasElement, over: HTMLCanvasElement) {
     this.#beads = beads
@@ -25,13 +27,16 @@ export class PicturePainter {
   }
 
   setScene(scene: BeadScene): void {
+    const before = this.#tiles.work?.scene
+    this.#areLayersKept &&=
+      before?.xMm === scene.xMm && before.yMm === scene.yMm && before.palette === scene.palette
     this.#tiles.setScene(scene)
     this.#ask()
   }
 
   setLayers(layers: readonly OverlayLayer[]): void {
     this.#layers = layers
-    this.#ask()
+    this.#askAll()
   }
 
   setView(view: View): void {
@@ -39,7 +44,7 @@ export class PicturePainter {
       this.#zoomedAt = performance.now()
     }
     this.#view = view
-    this.#ask()
+    this.#askAll()
   }
 
   /** Makes the canvases as large as the place they stand in, in pixels of the screen. */
@@ -48,18 +53,24 @@ export class PicturePainter {
       if (canvas.width === width && canvas.height === height) continue
       canvas.width = width
       canvas.height = height
+      this.#tiles.forgetShown()
     }
-    this.#ask()
+    this.#askAll()
   }
 
   /** To be called when the page's colours have changed. */
   changeTheme(): void {
     this.#colours = undefined
-    this.#ask()
+    this.#askAll()
   }
 
   close(): void {
     cancelAnimationFrame(this.#frame)
+  }
+
+  #askAll(): void {
+    this.#areLayersKept = false
+    this.#ask()
   }
 
   #ask(): void {
@@ -76,17 +87,19 @@ export class PicturePainter {
     if (view === undefined || brush === null) return
     const now = performance.now()
     const isMoving = now - this.#zoomedAt < SETTLES_MS
-    brush.clearRect(0, 0, this.#beads.width, this.#beads.height)
+    this.#colours ??= readOverlayColours(this.#over.parentElement ?? document.body)
+    this.#tiles.setPlaceInk(this.#colours.ink)
     const isSharp = this.#tiles.draw(brush, this.#beads, view, {
       isMoving,
       untilMs: now + PAINT_MS,
       nowMs: () => performance.now(),
     })
-    this.#paintLayers(view)
+    if (!this.#areLayersKept) this.#paintLayers(view, this.#colours)
+    this.#areLayersKept = true
     if (!isSharp || isMoving) this.#ask()
   }
 
-  #paintLayers(view: View): void {
+  #paintLayers(view: View, colours: OverlayColours): void {
     const brush = this.#over.getContext('2d')
     const work = this.#tiles.work
     if (brush === null || work === undefined) return
@@ -95,7 +108,6 @@ export class PicturePainter {
     this.#over.hidden = this.#layers.length === 0
     if (this.#over.hidden) return
     brush.clearRect(0, 0, width, height)
-    this.#colours ??= readOverlayColours(this.#over.parentElement ?? document.body)
     const seen = {
       left: view.xMm,
       top: view.yMm,
@@ -106,7 +118,7 @@ export class PicturePainter {
     const y = (mm: number) => (mm - view.yMm) * view.scale
     const ratio = globalThis.devicePixelRatio || 1
     for (const layer of this.#layers) {
-      layer({ brush, ...work, view, seen, x, y, ratio, colours: this.#colours })
+      layer({ brush, ...work, view, seen, x, y, ratio, colours })
     }
   }
 }

@@ -7,7 +7,12 @@ import { paintRegion, SPRITES_FROM_PX } from './paint-region.ts'
 export const TILE_PX = 512
 
 /** What the painting of a tile needs to know of the work. */
-export type Work = Readonly<{ scene: BeadScene; grid: BeadGrid; colours: FarColours }>
+export type Work = Readonly<{
+  scene: BeadScene
+  grid: BeadGrid
+  colours: FarColours
+  placeInk: string
+}>
 
 /** A square of the work, painted at one scale. */
 export type Tile = {
@@ -16,7 +21,7 @@ export type Tile = {
   readonly row: number
   readonly scale: number
   /** Boxes that have changed since it was painted; all of it before the first painting. */
-  stale: readonly BoxMm[] | 'all'
+  stale: BoxMm[] | 'all'
   usedAt: number
 }
 
@@ -24,6 +29,25 @@ export type Tile = {
 export function blankTile(column: number, row: number, scale: number): Tile {
   const image = new OffscreenCanvas(TILE_PX, TILE_PX)
   return { image, column, row, scale, stale: 'all', usedAt: 0 }
+}
+
+/** The part of a tile that is to be painted, mm. */
+export function staleBox(tile: Tile): BoxMm {
+  const whole = tileBox(tile)
+  if (tile.stale === 'all') return whole
+  const box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity }
+  for (const { left, top, right, bottom } of tile.stale) {
+    box.left = Math.min(box.left, left)
+    box.top = Math.min(box.top, top)
+    box.right = Math.max(box.right, right)
+    box.bottom = Math.max(box.bottom, bottom)
+  }
+  return {
+    left: Math.max(whole.left, box.left),
+    top: Math.max(whole.top, box.top),
+    right: Math.min(whole.right, box.right),
+    bottom: Math.min(whole.bottom, box.bottom),
+  }
 }
 
 /** Paints what is stale of a tile. */
@@ -50,44 +74,55 @@ function tileBox({ column, row, scale }: Tile): BoxMm {
   }
 }
 
+/** The whole pixels of a tile that a box touches. */
+function pixelsOf({ column, row, scale }: Tile, box: BoxMm) {
+  const within = (px: number) => Math.min(TILE_PX, Math.max(0, px))
+  const x = within(Math.floor(box.left * scale) - column * TILE_PX)
+  const y = within(Math.floor(box.top * scale) - row * TILE_PX)
+  const width = within(Math.ceil(box.right * scale) - column * TILE_PX) - x
+  const height = within(Math.ceil(box.bottom * scale) - row * TILE_PX) - y
+  return { x, y, width, height }
+}
+
 function paintTileFar(brush: OffscreenCanvasRenderingContext2D, tile: Tile, work: Work): void {
-  const data = new ImageData(TILE_PX, TILE_PX)
+  const box = staleBox(tile)
+  const { x, y, width, height } = pixelsOf(tile, box)
+  if (width <= 0 || height <= 0) return
+  const data = new ImageData(width, height)
   const pixels = new Uint32Array(data.data.buffer)
-  paintFar(pixels, TILE_PX, work.scene, work.grid, {
-    box: tileBox(tile),
-    leftPx: tile.column * TILE_PX,
-    topPx: tile.row * TILE_PX,
+  // Rounding to whole pixels and the gap of a thread reach in from beads just outside.
+  const reach = 1 / tile.scale + (work.scene.gapMm ?? 0) / 2
+  paintFar(pixels, width, work.scene, work.grid, {
+    box: grown(box, reach),
+    leftPx: tile.column * TILE_PX + x,
+    topPx: tile.row * TILE_PX + y,
     scale: tile.scale,
     colours: work.colours,
   })
-  brush.putImageData(data, 0, 0)
+  brush.putImageData(data, x, y)
 }
 
 function paintPart(
   brush: OffscreenCanvasRenderingContext2D,
   tile: Tile,
   part: BoxMm,
-  { scene, grid }: Work,
+  { scene, grid, placeInk }: Work,
 ): void {
   const { scale } = tile
-  const [leftPx, topPx] = [tile.column * TILE_PX, tile.row * TILE_PX]
-  const x = Math.floor(part.left * scale) - leftPx
-  const y = Math.floor(part.top * scale) - topPx
-  const width = Math.ceil(part.right * scale) - leftPx - x
-  const height = Math.ceil(part.bottom * scale) - topPx - y
+  const { x, y, width, height } = pixelsOf(tile, part)
+  if (width <= 0 || height <= 0) return
   brush.save()
   brush.beginPath()
   brush.rect(x, y, width, height)
   brush.clip()
   brush.clearRect(x, y, width, height)
   // Shadows of beads just outside fall into the part too.
-  const reach = 0.3 * Math.max(scene.beadWidthMm, scene.beadHeightMm)
-  const box = {
-    left: part.left - reach,
-    top: part.top - reach,
-    right: part.right + reach,
-    bottom: part.bottom + reach,
-  }
-  paintRegion(brush, scene, grid, { box, leftPx, topPx, scale })
+  const box = grown(part, 0.3 * Math.max(scene.beadWidthMm, scene.beadHeightMm))
+  const [leftPx, topPx] = [tile.column * TILE_PX, tile.row * TILE_PX]
+  paintRegion(brush, scene, grid, { box, leftPx, topPx, scale, placeInk })
   brush.restore()
+}
+
+function grown({ left, top, right, bottom }: BoxMm, by: number): BoxMm {
+  return { left: left - by, top: top - by, right: right + by, bottom: bottom + by }
 }

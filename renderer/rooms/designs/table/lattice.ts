@@ -76,6 +76,7 @@ export function buildLattice(chart: Chart, moved: CellRef, look: LatticeLook): L
       boxOfSlot,
       widthMm: scene.widthMm + (places === 0 ? 0 : left * pitch.halfMm),
       slotOf: new Uint16Array(places).fill(NO_BEAD),
+      showsPlaces: true,
     },
     pitch,
     rows,
@@ -134,32 +135,35 @@ export function hasRoom(lattice: Lattice, chart: Chart, moved: CellRef, spare: n
 export type Filled = Readonly<{
   lattice: Lattice
   slotOf: Uint16Array
-  rowAt: readonly (ChartRow | undefined)[]
+  /** The cells of each row of places, and where they began. */
+  cellsAt: (Uint16Array | undefined)[]
+  startAt: (number | undefined)[]
 }>
 
-/** Fills the places of a lattice from a chart; rows that are the same as before are not looked at. */
+/**
+ * Fills the places of a lattice from a chart; rows that are the same as before are not looked at. What
+ * was filled before is written on: a stroke over a giant makes no new array at every move of the hand.
+ */
 export function fillLattice(
   lattice: Lattice,
   chart: Chart,
   moved: CellRef,
   before: Filled | undefined,
 ): Filled {
-  const known = before?.lattice === lattice ? before : undefined
   const [down, across] = [lattice.origin.row - moved.row, lattice.origin.at - moved.at]
-  const slotOf = (known?.slotOf ?? lattice.scene.slotOf).slice()
-  const rowAt = lattice.rows.map((place, number) => {
+  const filled =
+    before?.lattice === lattice
+      ? before
+      : { lattice, slotOf: lattice.scene.slotOf.slice(), cellsAt: [], startAt: [] }
+  for (const [number, place] of lattice.rows.entries()) {
     const row = chart.rows[number - down]
-    const old = known?.rowAt[number]
-    // The start moves with the chart, so cells alone tell whether anything changed where nothing moved.
-    const isSame = row?.cells === old?.cells && startOf(row, across) === old?.start
-    if (known === undefined || !isSame) writePlaces(slotOf, place, row, across)
-    return row === undefined ? undefined : { start: row.start + across, cells: row.cells }
-  })
-  return { lattice, slotOf, rowAt }
-}
-
-function startOf(row: ChartRow | undefined, across: number): number | undefined {
-  return row === undefined ? undefined : row.start + across
+    const start = row === undefined ? undefined : row.start + across
+    if (filled.cellsAt[number] === row?.cells && filled.startAt[number] === start) continue
+    filled.cellsAt[number] = row?.cells
+    filled.startAt[number] = start
+    writePlaces(filled.slotOf, place, row, across)
+  }
+  return filled
 }
 
 function writePlaces(

@@ -8,13 +8,10 @@ import { MOST_SLOTS, withNewSlot } from './palette-edits.ts'
 import { SlotSheet } from './slot-sheet.tsx'
 import type { TableModel } from './table-model.ts'
 import type { Draft } from './use-draft.ts'
+import { useTableView } from './use-table-model.ts'
 
 type PalettePanelProps = Readonly<{
   model: TableModel
-  /** Index of the slot that is drawn with. */
-  chosen: number
-  /** Form of the panel that is drawn on. */
-  formId: string | undefined
   draft: Draft
   beads: readonly SlotBead[]
   counts: readonly SlotCount[] | undefined
@@ -24,16 +21,16 @@ type PalettePanelProps = Readonly<{
 /** The slots to draw with: letter, bead, name and how many a unit takes. */
 export const PalettePanel = memo(function PalettePanel({
   model,
-  chosen,
-  formId,
   draft,
   beads,
   counts,
   format,
 }: PalettePanelProps) {
   const [edited, setEdited] = useState<number>()
+  const chosen = useTableView(model, ({ slot }) => slot)
   function add(): void {
-    const next = withNewSlot(draft.body, formId ?? draft.body.palette[0]?.formId ?? '')
+    const formId = model.view().panel?.formId ?? draft.body.palette[0]?.formId ?? ''
+    const next = withNewSlot(draft.body, formId)
     draft.change(`Add slot ${next.palette.at(-1)?.label ?? ''}`, next)
     model.chooseSlot(next.palette.length - 1)
   }

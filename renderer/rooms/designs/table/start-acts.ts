@@ -2,12 +2,11 @@ import type { Panel, RouteSettings } from '../../../../shared-core/design/design
 import type { MenuAct } from './act-menu.tsx'
 import { plus } from './cells.ts'
 import type { TableModel } from './table-model.ts'
-import type { TableView } from './table-state.ts'
 import type { Draft } from './use-draft.ts'
 
 /** Where the work on the panel begins: the row under the crosshair, and the side. */
-export function startMenu(model: TableModel, view: TableView, draft: Draft): readonly MenuAct[] {
-  const { panel, cell, moved, chart } = view
+export function startMenu(model: TableModel, draft: Draft): readonly MenuAct[] {
+  const { panel, cell, moved, chart } = model.view()
   if (panel === undefined) return []
   const { row } = plus(cell, moved)
   const canStart = panel.chart.stitch === 'brick' || panel.chart.stitch === 'peyote'

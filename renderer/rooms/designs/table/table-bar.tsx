@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { undoTarget } from '../../../app/undo-target.ts'
 import { IconButton } from '../../../ui/button.tsx'
 import { Select } from '../../../ui/select.tsx'
@@ -5,16 +6,21 @@ import { ActMenu, type MenuAct } from './act-menu.tsx'
 import { startMenu } from './start-acts.ts'
 import { type TableAct, tableActs } from './table-acts.ts'
 import type { TableModel } from './table-model.ts'
-import type { TableView } from './table-state.ts'
 import { mirrorWays } from './tools.ts'
 import type { Draft } from './use-draft.ts'
+import { useTableView } from './use-table-model.ts'
+
+type TableBarProps = Readonly<{
+  model: TableModel
+  draft: Draft
+  isWide: boolean
+  onWide: () => void
+}>
 
 /** Over the picture: which panel, undo and redo, the mirror, and what is done to rows, columns and the chart. */
-export function TableBar({
-  model,
-  view,
-  draft,
-}: Readonly<{ model: TableModel; view: TableView; draft: Draft }>) {
+export const TableBar = memo(function TableBar({ model, draft, isWide, onWide }: TableBarProps) {
+  const panelId = useTableView(model, ({ panel }) => panel?.id)
+  const mirror = useTableView(model, (view) => view.mirror)
   const panels = draft.body.parts.filter(({ kind }) => kind === 'panel')
   const { undoLabel, redoLabel } = draft
   return (
@@ -35,7 +41,7 @@ export function TableBar({
         <Select
           label="Panel"
           labelHidden
-          value={view.panel?.id ?? null}
+          value={panelId ?? null}
           options={panels.map(({ id, name }) => ({ value: id, label: name }))}
           onChange={(id) => model.choosePart(id)}
         />
@@ -43,22 +49,29 @@ export function TableBar({
       <Select
         label="Mirror while drawing"
         labelHidden
-        value={view.mirror}
+        value={mirror}
         options={mirrorWays}
         onChange={(way) =>
           model.chooseMirror(way, mirrorWays.find(({ value }) => value === way)?.label ?? '')
         }
       />
-      <ActMenu label="Selection" groups={selectionMenu(model, view)} />
+      <ActMenu label="Selection" groups={() => selectionMenu(model)} />
       <ActMenu
         label="Rows"
-        groups={[actsOf(model, 'rows'), actsOf(model, 'ends'), startMenu(model, view, draft)]}
+        groups={() => [actsOf(model, 'rows'), actsOf(model, 'ends'), startMenu(model, draft)]}
       />
-      <ActMenu label="Columns" groups={[actsOf(model, 'columns')]} />
-      <ActMenu label="Chart" groups={[actsOf(model, 'chart')]} />
+      <ActMenu label="Columns" groups={() => [actsOf(model, 'columns')]} />
+      <ActMenu label="Chart" groups={() => [actsOf(model, 'chart')]} />
+      <IconButton
+        className="table-fold"
+        icon="side"
+        label={isWide ? 'Show palette and figures (W)' : 'Fold palette and figures away (W)'}
+        aria-keyshortcuts="W"
+        onClick={onWide}
+      />
     </section>
   )
-}
+})
 
 function actsOf(model: TableModel, group: TableAct['group']): readonly MenuAct[] {
   return tableActs
@@ -66,10 +79,8 @@ function actsOf(model: TableModel, group: TableAct['group']): readonly MenuAct[]
     .map((act) => ({ name: act.name, label: act.label, key: act.key, run: () => model.act(act) }))
 }
 
-function selectionMenu(
-  model: TableModel,
-  { selection, hasClip }: TableView,
-): readonly (readonly MenuAct[])[] {
+function selectionMenu(model: TableModel): readonly (readonly MenuAct[])[] {
+  const { selection, hasClip } = model.view()
   const disabled = selection === undefined
   return [
     [

@@ -28,6 +28,7 @@ const drawing: readonly Keys[] = [
   { keys: 'Ctrl Z', does: 'Undo, as far back as you like' },
   { keys: 'Ctrl Shift Z', does: 'Redo; Ctrl Y too' },
   { keys: 'Ctrl S', does: 'Save a version' },
+  { keys: 'W', does: 'Fold palette and figures away, or show them' },
   { keys: '+ − 0', does: 'Nearer, farther, all of it' },
 ]
 

@@ -4,7 +4,11 @@ import type { TableModel } from './table-model.ts'
 import { mirrorWays, nextMirror, toolOfKey } from './tools.ts'
 
 /** What keys ask of the screen and not of the drawing. */
-export type TableKeyActs = Readonly<{ onSave: () => void; onKeys: () => void }>
+export type TableKeyActs = Readonly<{
+  onSave: () => void
+  onKeys: () => void
+  onWide: () => void
+}>
 
 /** Rows that Page up and Page down go. */
 const PAGE_ROWS = 10
@@ -58,13 +62,17 @@ const STEPS: Readonly<Record<string, readonly [rows: number, beads: number]>> = 
 export function answerTableKey(
   model: TableModel,
   event: KeyboardEvent,
-  { onSave, onKeys }: TableKeyActs,
+  { onSave, onKeys, onWide }: TableKeyActs,
 ): boolean {
   const { key, ctrlKey, metaKey, altKey } = event
   if (ctrlKey || metaKey) return answerCommand(model, key.toLowerCase(), onSave)
   if (altKey || key.length !== 1) return false
   if (key === '?') {
     onKeys()
+    return true
+  }
+  if (key === 'w' || key === 'W') {
+    onWide()
     return true
   }
   if (/^[1-9]$/.test(key)) {

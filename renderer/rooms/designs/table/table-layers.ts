@@ -3,37 +3,7 @@ import type { Stroke } from '../../../../shared-core/chart/edits/draw-line.ts'
 import { beadBox, cellCentre } from '../../../../shared-core/chart/stitch-pitch.ts'
 import type { OverlayLayer, OverlayPaint } from '../../../drawing/overlay.ts'
 import { plus } from './cells.ts'
-import { type Lattice, NO_BEAD } from './lattice.ts'
-
-/** A place this small on the screen needs no outline; pixels of the page. */
-const SHOWN_FROM_PX = 9
-
-/** Outlines of the places without a bead: where the stitch would take one. */
-export function placesLayer(): OverlayLayer {
-  return ({ brush, scene, grid, view, seen, x, y, ratio, colours }) => {
-    const size = Math.min(scene.beadWidthMm, scene.beadHeightMm) * view.scale
-    if (size < SHOWN_FROM_PX * ratio) return
-    const path = new Path2D()
-    grid.forEachIn(seen, (place) => {
-      if (scene.slotOf[place] !== NO_BEAD) return
-      const isTurned = scene.turnedOf?.[place] === 1
-      const width = (isTurned ? scene.beadHeightMm : scene.beadWidthMm) * view.scale * 0.72
-      const height = (isTurned ? scene.beadWidthMm : scene.beadHeightMm) * view.scale * 0.72
-      path.roundRect(
-        x(scene.xMm[place] ?? 0) - width / 2,
-        y(scene.yMm[place] ?? 0) - height / 2,
-        width,
-        height,
-        Math.min(width, height) * 0.25,
-      )
-    })
-    brush.globalAlpha = 0.22
-    brush.lineWidth = ratio
-    brush.strokeStyle = colours.ink
-    brush.stroke(path)
-    brush.globalAlpha = 1
-  }
-}
+import type { Lattice } from './lattice.ts'
 
 /** The crosshair: a ring round its cell and short lines along its row and its column. */
 export function crosshairLayer(lattice: Lattice, cell: CellRef): OverlayLayer {
@@ -102,7 +72,9 @@ export function selectionLayer(lattice: Lattice, { from, to }: Stroke): OverlayL
 }
 
 /** The axes of the mirror, through the middle of what they mirror; in mm of the picture. */
-export function mirrorLayer(axes: Readonly<{ xMm?: number; yMm?: number }>): OverlayLayer {
+export function mirrorLayer(
+  axes: Readonly<{ xMm?: number | undefined; yMm?: number | undefined }>,
+): OverlayLayer {
   return ({ brush, x, y, ratio, colours }) => {
     const path = new Path2D()
     const { width, height } = brush.canvas

@@ -3,14 +3,15 @@ import type { Format } from '../../../app/format.ts'
 import { PartsPanel } from '../parts/parts-panel.tsx'
 import type { TableModel } from './table-model.ts'
 import type { Draft } from './use-draft.ts'
+import { useTableView } from './use-table-model.ts'
 
 /** The parts of the design that is drawn, folded away until they are wanted. */
 export const TableParts = memo(function TableParts({
   draft,
   model,
-  panelId,
   format,
-}: Readonly<{ draft: Draft; model: TableModel; panelId: string | undefined; format: Format }>) {
+}: Readonly<{ draft: Draft; model: TableModel; format: Format }>) {
+  const panelId = useTableView(model, ({ panel }) => panel?.id)
   const [chosen, setChosen] = useState<string>()
   return (
     <details className="table-parts">

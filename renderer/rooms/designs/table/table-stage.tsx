@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { type KeyboardEvent, memo, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { CellRef } from '../../../../shared-core/chart/chart.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
@@ -10,36 +10,38 @@ import { EmptyState } from '../../../ui/empty-state.tsx'
 import type { SlotBead } from '../page/slot-beads.ts'
 import { plus, sameCell } from './cells.ts'
 import { keepInSight } from './keep-in-sight.ts'
-import type { LatticeLook } from './lattice.ts'
+import type { Lattice, LatticeLook } from './lattice.ts'
 import { mirrorLines } from './mirror-lines.ts'
 import { answerPictureKey } from './table-keys.ts'
-import { crosshairLayer, mirrorLayer, placesLayer, selectionLayer } from './table-layers.ts'
+import { crosshairLayer, mirrorLayer, selectionLayer } from './table-layers.ts'
 import type { TableModel } from './table-model.ts'
 import type { TableView } from './table-state.ts'
 import { tellCell } from './tell-cell.ts'
 import { useLattice } from './use-lattice.ts'
 import { usePointerTool } from './use-pointer-tool.ts'
+import { useTableView } from './use-table-model.ts'
 
 type TableStageProps = Readonly<{
   model: TableModel
-  view: TableView
   name: string
   body: DesignBody
   beads: readonly SlotBead[]
 }>
 
 /** The beads on the table; a design without a panel has nothing to draw on. */
-export function TableStage(props: TableStageProps) {
-  if (props.view.panel !== undefined) return <DrawnStage {...props} />
+export const TableStage = memo(function TableStage(props: TableStageProps) {
+  const hasPanel = useTableView(props.model, ({ panel }) => panel !== undefined)
+  if (hasPanel) return <DrawnStage {...props} />
   return (
     <EmptyState picture="strand">
       This design has no panel to draw on. Add one under Parts, and it lies here.
     </EmptyState>
   )
-}
+})
 
 /** The beads under brush and crosshair, and in words below them where that is. */
-function DrawnStage({ model, view, name, body, beads }: TableStageProps) {
+function DrawnStage({ model, name, body, beads }: TableStageProps) {
+  const view = useTableView(model, wholeView)
   const picture = useRef<PictureHandle>(null)
   const [hovered, setHovered] = useState<CellRef>()
   const [isByKey, setByKey] = useState(true)
@@ -50,17 +52,17 @@ function DrawnStage({ model, view, name, body, beads }: TableStageProps) {
     [],
   )
   const tool = usePointerTool({ model, tool: view.tool, lattice, picture, onHover })
-  const { cell, selection, mirror, chart, moved } = view
-  const places = useMemo(placesLayer, [])
-  const layers = useMemo(() => {
-    const lines = mirrorLines(mirror, lattice, chart, moved)
-    return [
-      places,
+  const { cell, selection, chart, moved } = view
+  const lines = useMirrorLines(view, lattice)
+  const crosshair = isByKey ? cell : undefined
+  const layers = useMemo(
+    () => [
       ...(lines === undefined ? [] : [mirrorLayer(lines)]),
       ...(selection === undefined ? [] : [selectionLayer(lattice, selection)]),
-      ...(isByKey ? [crosshairLayer(lattice, cell)] : []),
-    ]
-  }, [places, lattice, cell, selection, mirror, chart, moved, isByKey])
+      ...(crosshair === undefined ? [] : [crosshairLayer(lattice, crosshair)]),
+    ],
+    [lattice, lines, selection, crosshair],
+  )
   // Only after a key: before, the picture has yet to be fitted to its frame.
   const hasKeyed = useRef(false)
   useEffect(() => {
@@ -75,7 +77,10 @@ function DrawnStage({ model, view, name, body, beads }: TableStageProps) {
     setByKey(true)
   }
   const seen = isByKey || view.isDrawing ? cell : (hovered ?? cell)
-  const spoken = `${view.told === '' ? '' : `${view.told}. `}${tellCell(chart, plus(cell, moved), beads)}`
+  // A hand on the mouse sees where it is; speaking every bead it passes would drown what was done.
+  const spoken = isByKey
+    ? `${view.told === '' ? '' : `${view.told}. `}${tellCell(chart, plus(cell, moved), beads)}`
+    : view.told
   return (
     <div className="table-stage">
       {/* biome-ignore lint/a11y/noStaticElementInteractions: it only notes which hand is at work */}
@@ -115,6 +120,16 @@ function DrawnStage({ model, view, name, body, beads }: TableStageProps) {
       </div>
     </div>
   )
+}
+
+const wholeView = (view: TableView) => view
+
+/** The lines of the mirror; the same as before while they lie where they did. */
+function useMirrorLines({ mirror, chart, moved }: TableView, lattice: Lattice) {
+  const lines = mirrorLines(mirror, lattice, chart, moved)
+  const isOn = lines !== undefined
+  const { xMm, yMm } = lines ?? {}
+  return useMemo(() => (isOn ? { xMm, yMm } : undefined), [isOn, xMm, yMm])
 }
 
 function useLook(

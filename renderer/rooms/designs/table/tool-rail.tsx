@@ -1,13 +1,12 @@
 import { memo } from 'react'
 import { Icon } from '../../../ui/icon.tsx'
 import type { TableModel } from './table-model.ts'
-import { type ToolName, tools } from './tools.ts'
+import { tools } from './tools.ts'
+import { useTableView } from './use-table-model.ts'
 
 /** The tools, each with its key. */
-export const ToolRail = memo(function ToolRail({
-  model,
-  tool,
-}: Readonly<{ model: TableModel; tool: ToolName }>) {
+export const ToolRail = memo(function ToolRail({ model }: Readonly<{ model: TableModel }>) {
+  const tool = useTableView(model, (view) => view.tool)
   return (
     <section className="table-tools" aria-label="Tools">
       {tools.map(({ name, label, key, icon, does }) => (
@@ -16,12 +15,13 @@ export const ToolRail = memo(function ToolRail({
           type="button"
           className="table-tool"
           aria-pressed={name === tool}
+          aria-label={label}
           aria-keyshortcuts={key}
-          title={`${does} (${key})`}
+          title={`${label}: ${does} (${key})`}
           onClick={() => model.chooseTool(name)}
         >
           <Icon name={icon} />
-          <span>{label}</span>
+          <span className="table-tool-name">{label}</span>
           <kbd>{key}</kbd>
         </button>
       ))}

@@ -9,7 +9,7 @@ export function useTableModel({
   session,
   undo,
   redo,
-}: Pick<Draft, 'session' | 'undo' | 'redo'>): Readonly<{ model: TableModel; view: TableView }> {
+}: Pick<Draft, 'session' | 'undo' | 'redo'>): TableModel {
   const model = useMemo(
     () =>
       new TableModel({
@@ -19,7 +19,6 @@ export function useTableModel({
     [session],
   )
   useEffect(() => session.subscribe(model.refresh), [session, model])
-  const view = useSyncExternalStore(model.subscribe, model.view)
   const target = useMemo(() => {
     const leaving = (step: () => void, word: string, label: () => string | undefined) => () => {
       const what = label()
@@ -34,5 +33,13 @@ export function useTableModel({
     }
   }, [model, undo, redo, session])
   useUndoTarget(target)
-  return { model, view }
+  return model
+}
+
+/**
+ * What a component shows of the table. It is drawn again only when that changes and not at every move of
+ * the brush; `select` gives values that stay the same while they mean the same.
+ */
+export function useTableView<T>(model: TableModel, select: (view: TableView) => T): T {
+  return useSyncExternalStore(model.subscribe, () => select(model.view()))
 }
