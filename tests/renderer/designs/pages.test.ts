@@ -72,6 +72,14 @@ describe('arrangeDesigns', () => {
     expect(named(designs, { order: 'name', tag: 'band' })).toEqual(['Mudflat', 'Sluice'])
     expect(tagsOf(designs)).toEqual(['band', 'fringe'])
   })
+
+  it('keeps designs whose name or tags answer every word typed, accents or not', () => {
+    const typed = (wanted: string) => named(designs, { order: 'name', tag: null, wanted })
+    expect(typed('BAND')).toEqual(['Mudflat', 'Sluice'])
+    expect(typed('band mud')).toEqual(['Mudflat'])
+    expect(typed('reédbed')).toEqual(['Reedbed'])
+    expect(typed('brooch')).toEqual([])
+  })
 })
 
 describe('copyName', () => {

@@ -1,3 +1,4 @@
+import { matchWords } from '../../../app/match-words.ts'
 import type { DesignRow } from './design-row.ts'
 
 /** What the gallery is ordered by. */
@@ -11,17 +12,18 @@ export const orderOptions = [
   { value: 'earned', label: 'Most earned' },
 ] as const satisfies readonly { value: Order; label: string }[]
 
-type Arrangement = Readonly<{ order: Order; tag: string | null }>
+type Arrangement = Readonly<{ order: Order; tag: string | null; wanted?: string }>
 
 const byName = new Intl.Collator('en-GB', { numeric: true, sensitivity: 'base' })
 
-/** The designs with a tag, in the order asked for; equal ones by name. */
+/** The designs with a tag that answer what was typed, in the order asked for; equal ones by name. */
 export function arrangeDesigns(
   designs: readonly DesignRow[],
-  { order, tag }: Arrangement,
+  { order, tag, wanted = '' }: Arrangement,
 ): readonly DesignRow[] {
   return designs
     .filter(({ tags }) => tag === null || tags.includes(tag))
+    .filter(({ name, tags }) => matchWords(wanted, `${name} ${tags.join(' ')}`) > 0)
     .toSorted((a, b) => weigh(b, order) - weigh(a, order) || byName.compare(a.name, b.name))
 }
 

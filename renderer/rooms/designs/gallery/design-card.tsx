@@ -1,4 +1,3 @@
-import { useRef } from 'react'
 import type { Format } from '../../../app/format.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { Badge } from '../../../ui/badge.tsx'
@@ -6,10 +5,13 @@ import { IconButton } from '../../../ui/button.tsx'
 import { PieceThumbnail } from '../assembly/piece-thumbnail.tsx'
 import type { DesignRow } from './design-row.ts'
 import { useDrawing } from './use-drawing.ts'
-import { useSeen } from './use-seen.ts'
+import { useSettledIn } from './use-settled-in.ts'
 
 type DesignCardProps = Readonly<{
   design: DesignRow
+  /** Which one it is of all on the wall, from 1: the others may not be on the page. */
+  number: number
+  of: number
   widthPx: number
   format: Format
   onDuplicate: () => void
@@ -19,23 +21,34 @@ type DesignCardProps = Readonly<{
 const INSET_PX = 2
 const SHAPE = 0.74
 
+/** How high a card's picture is, px. */
+export function pictureHeight(widthPx: number): number {
+  return Math.round((widthPx - INSET_PX) * SHAPE)
+}
+
 /** One design on the wall: drawn, named, and what it does for the workshop. */
-export function DesignCard({ design, widthPx, format, onDuplicate, onArchive }: DesignCardProps) {
+export function DesignCard({
+  design,
+  number,
+  of,
+  widthPx,
+  format,
+  onDuplicate,
+  onArchive,
+}: DesignCardProps) {
   const { id, name, unitName, beads, tags, archived } = design
-  const card = useRef<HTMLLIElement>(null)
-  const drawing = useDrawing(id, useSeen(card))
-  const width = widthPx - INSET_PX
+  const drawing = useDrawing(id, useSettledIn())
   return (
-    <li className="design-card" ref={card}>
+    <li className="design-card" aria-posinset={number} aria-setsize={of}>
       <PieceThumbnail
         assembly={drawing?.assembly}
         pictureKey={drawing?.key ?? ''}
         label={`${name}, drawn`}
-        width={width}
-        height={Math.round(width * SHAPE)}
+        width={widthPx - INSET_PX}
+        height={pictureHeight(widthPx)}
       />
       <div className="design-card-text">
-        <h2 className="design-card-name">
+        <h2 className="design-card-name" title={name}>
           <a href={hrefTo({ room: 'designs', id })}>{name}</a>
         </h2>
         <p className="design-card-beads">
@@ -47,7 +60,9 @@ export function DesignCard({ design, widthPx, format, onDuplicate, onArchive }: 
         <p className="design-card-sold">{soldWords(design, format)}</p>
       </div>
       <div className="design-card-foot">
-        <p className="design-tags">{tags.join(', ')}</p>
+        <p className="design-tags" title={tags.join(', ')}>
+          {tags.join(', ')}
+        </p>
         <div className="design-card-acts">
           <IconButton icon="copy" label={`Duplicate ${name}`} onClick={onDuplicate} />
           <IconButton

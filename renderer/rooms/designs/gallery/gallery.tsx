@@ -1,4 +1,4 @@
-import { useDeferredValue, useRef, useState } from 'react'
+import { type RefObject, useDeferredValue, useMemo, useRef, useState } from 'react'
 import type { Format } from '../../../app/format.ts'
 import { go, hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
@@ -13,9 +13,10 @@ import { Select } from '../../../ui/select.tsx'
 import { TextInput } from '../../../ui/text-input.tsx'
 import { BRING_IN, NEW } from '../places.ts'
 import { arrangeDesigns, type Order, orderOptions, tagsOf } from './arrange-designs.ts'
-import { DesignCard } from './design-card.tsx'
+import { DesignCard, pictureHeight } from './design-card.tsx'
 import type { DesignRow } from './design-row.ts'
-import { useCardWidth } from './use-card-width.ts'
+import { cardColumns, cardWidth, GAP_PX, useGridWidth } from './use-card-width.ts'
+import { useCardWindow } from './use-card-window.ts'
 import { useDuplicate } from './use-duplicate.ts'
 import './gallery.css'
 
@@ -30,13 +31,15 @@ export function Gallery() {
   const [shelf, setShelf] = useState<'kept' | 'away'>('kept')
   const wanted = useDeferredValue(search.trim())
   const archived = shelf === 'away'
-  const { value, refusal } = useCall('designs.list', {
-    archived,
-    ...(wanted === '' ? {} : { search: wanted }),
-  })
+  const { value, refusal } = useCall('designs.list', { archived })
   const designs = value?.designs
-  const isEmpty = designs?.length === 0 && wanted === '' && !archived
-  const tags = tagsOf(designs ?? [])
+  const isEmpty = designs?.length === 0 && !archived
+  const tags = useMemo(() => tagsOf(designs ?? []), [designs])
+  const chosen = tags.includes(tag) ? tag : null
+  const arranged = useMemo(
+    () => arrangeDesigns(designs ?? [], { order, tag: chosen, wanted }),
+    [designs, order, chosen, wanted],
+  )
   return (
     <Room title="Designs" actions={<WaysIn />}>
       {refusal !== undefined && <RefusalNotice refusal={refusal} />}
@@ -53,7 +56,7 @@ export function Gallery() {
           <Select
             label="Tag"
             labelHidden
-            value={tags.includes(tag) ? tag : EVERY_TAG}
+            value={chosen ?? EVERY_TAG}
             options={[
               { value: EVERY_TAG, label: 'Every tag' },
               ...tags.map((one) => ({ value: one, label: one })),
@@ -81,14 +84,14 @@ export function Gallery() {
       )}
       {isEmpty && <NoDesigns />}
       {designs !== undefined && !isEmpty && (
-        <Wall
-          designs={arrangeDesigns(designs, { order, tag: tags.includes(tag) ? tag : null })}
-          format={format}
-          none={archived ? 'Nothing is put away.' : 'No design answers to that.'}
-        />
+        <Wall designs={arranged} format={format} none={noneWords(designs.length)} />
       )}
     </Room>
   )
+}
+
+function noneWords(designs: number): string {
+  return designs === 0 ? 'Nothing is put away.' : 'No design answers to that.'
 }
 
 function WaysIn() {
@@ -129,7 +132,7 @@ function Wall({
   none,
 }: Readonly<{ designs: readonly DesignRow[]; format: Format; none: string }>) {
   const grid = useRef<HTMLUListElement>(null)
-  const widthPx = useCardWidth(grid)
+  const { widthPx, rowPx, shown } = useWall(grid, designs.length)
   const duplicate = useDuplicate(designs.map(({ name }) => name))
   const archive = useAct('designs.archive', {
     said: (_, { archived }) => (archived ? 'Put away' : 'Brought back'),
@@ -143,11 +146,20 @@ function Wall({
       <p className="designs-quiet" role="status">
         {designs.length === 0 ? none : format.counted(designs.length, 'design')}
       </p>
-      <ul className="gallery-wall" ref={grid}>
-        {designs.map((design) => (
+      <ul
+        className="gallery-wall"
+        ref={grid}
+        style={{
+          gridAutoRows: rowPx,
+          paddingBlock: `${shown.abovePx}px ${shown.belowPx}px`,
+        }}
+      >
+        {designs.slice(shown.from, shown.to).map((design, at) => (
           <DesignCard
             key={design.id}
             design={design}
+            number={shown.from + at + 1}
+            of={designs.length}
             widthPx={widthPx}
             format={format}
             onDuplicate={() => void copy(design.id)}
@@ -157,4 +169,21 @@ function Wall({
       </ul>
     </>
   )
+}
+
+/** Of a card, below its picture: two lines of name, three of figures, two of tags. */
+const TEXT_REM = 12.5
+
+/** How large the cards are, and which of them are on the page. */
+function useWall(grid: RefObject<HTMLElement | null>, count: number) {
+  const gridPx = useGridWidth(grid)
+  const widthPx = cardWidth(gridPx)
+  const rowPx = pictureHeight(widthPx) + Math.round(TEXT_REM * remPx())
+  const stepPx = rowPx + GAP_PX
+  const shown = useCardWindow(grid, { count, columns: cardColumns(gridPx), stepPx })
+  return { widthPx, rowPx, shown }
+}
+
+function remPx(): number {
+  return Number.parseFloat(getComputedStyle(document.documentElement).fontSize)
 }
