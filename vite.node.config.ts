@@ -1,6 +1,7 @@
 import { defineConfig, type UserConfig } from 'vite'
 
 import manifest from './package.json' with { type: 'json' }
+import { asciiOnly } from './scripts/build/ascii-only.ts'
 import { calls } from './shared-core/contract/calls.ts'
 import { shellCalls } from './shared-core/contract/shell-calls.ts'
 
@@ -14,6 +15,7 @@ type Entry = Readonly<{ folder: string; name: string; entry: string }>
 /** What every entry that runs on Node has in common; the oldest runtime we test carries Node 20. */
 function nodeEntry({ folder, name, entry }: Entry): UserConfig {
   return {
+    plugins: [asciiOnly()],
     build: {
       ssr: true,
       outDir: `dist/${folder}`,

@@ -1,11 +1,14 @@
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vite'
 
+import { asciiOnly } from './scripts/build/ascii-only.ts'
+
 /** The window's page: ES modules served by the app's own scheme. */
 export default defineConfig({
   root: 'renderer',
   base: './',
-  plugins: [react()],
+  plugins: [react(), asciiOnly()],
+  worker: { plugins: () => [asciiOnly()] },
   build: {
     outDir: '../dist/renderer',
     emptyOutDir: true,

@@ -7,9 +7,11 @@ import { queryClient } from './query-client.ts'
 import { Shell } from './shell.tsx'
 import { useCall } from './use-call.ts'
 
-const FirstChoice = lazy(async () => ({
-  default: (await import('./first-choice.tsx')).FirstChoice,
-}))
+const loadFirstChoice = () => import('./first-choice.tsx')
+const FirstChoice = lazy(async () => ({ default: (await loadFirstChoice()).FirstChoice }))
+
+/** Remembers that a workshop was begun on this machine: a hint of what the first screen will be. */
+const BEGUN = 'workshop-begun'
 
 /** The whole page. The security policy allows no style elements, so the library must write none. */
 export function App() {
@@ -24,15 +26,20 @@ export function App() {
 
 function Studio() {
   const { value, refusal } = useCall('workshop.read', {})
-  const isThere = value !== undefined || refusal !== undefined
+  const isBegun = value !== undefined && value.workshop !== null
   useEffect(() => {
-    if (isThere) bridge.sayInteractive()
-  }, [isThere])
+    if (isBegun) localStorage.setItem(BEGUN, 'yes')
+  }, [isBegun])
+  // Fetched while the service still opens its file, so that neither waits for the other.
+  useEffect(() => {
+    if (localStorage.getItem(BEGUN) === null) void loadFirstChoice()
+  }, [])
   if (refusal !== undefined && value === undefined) {
     return (
       <main className="room">
         <h1>Tallystrand</h1>
         <RefusalNotice refusal={refusal} />
+        <SaysInteractive />
       </main>
     )
   }
@@ -41,8 +48,20 @@ function Studio() {
     return (
       <Suspense>
         <FirstChoice />
+        <SaysInteractive />
       </Suspense>
     )
   }
-  return <Shell workshopName={value.workshop.name} />
+  return (
+    <>
+      <Shell workshopName={value.workshop.name} />
+      <SaysInteractive />
+    </>
+  )
+}
+
+/** Stands beside what takes input, and says so once that is on the page. */
+function SaysInteractive() {
+  useEffect(() => bridge.sayInteractive(), [])
+  return null
 }
