@@ -17,10 +17,11 @@ export function boundMore(packing: Packing, size: number): number {
 
 function boundBy(divisor: number, { capacity, sizes, placed }: Packing, size: number): number {
   let room = 0
-  for (const lot of capacity) room += Math.floor(lot / divisor)
-  for (const [s, row] of placed.entries()) {
+  // By index: an iterator for each would be a good part of what covering all orders allocates.
+  for (let lot = 0; lot < capacity.length; lot++) room += Math.floor((capacity[lot] ?? 0) / divisor)
+  for (let s = 0; s < sizes.length; s++) {
     const parts = Math.floor((sizes[s] ?? 0) / divisor)
-    if (parts > 0) room -= parts * total(row)
+    if (parts > 0) room -= parts * total(placed[s] ?? [])
   }
   return Math.floor(room / Math.floor(size / divisor))
 }

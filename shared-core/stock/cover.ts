@@ -230,15 +230,24 @@ function holdLine(line: CoverLine, stocks: readonly OpenStock[], book: Book): Li
     if (answer.upperBound < upperBound) upperBound = answer.upperBound
     if (answer.units >= ordered) continue
     limits ??= []
-    limits.push(limitOf(need, open, answer, book.offers))
+    insertLimit(limits, limitOf(need, open, answer, book.offers))
   }
-  limits?.sort((a, b) => a.units - b.units)
   const held = book.hold === 'promise' ? 'all' : units
   for (let at = 0; at < needs.length; at++) {
     ;(stocks[at] as OpenStock).stock.hold(line, (needs[at] as MaterialNeed).quantity, held)
   }
   const proof = units === upperBound ? 'exact' : 'bounded'
   return { lineId, ordered, units, upperBound, proof, unassigned, limits: limits ?? noLimits }
+}
+
+/** Keeps the most binding first, and the order of needs among equals. */
+function insertLimit(limits: Limit[], limit: Limit): void {
+  let at = limits.length
+  limits.push(limit)
+  for (; at > 0 && (limits[at - 1] as Limit).units > limit.units; at--) {
+    limits[at] = limits[at - 1] as Limit
+  }
+  limits[at] = limit
 }
 
 const noKeys: readonly string[] = []
