@@ -1,7 +1,8 @@
+import { type OwnTables, tablesWithOwn } from '../../shared-core/beads/own-tables.ts'
 import type { DesignBody } from '../../shared-core/design/design.ts'
 import { readDesign } from '../../shared-core/design/read-design.ts'
 import type { VersionFacts } from './store/facts.ts'
-import { type OwnTables, ownTables, tablesWithOwn } from './store/table-rows.ts'
+import { ownTables } from './store/table-rows.ts'
 import type { View } from './store/view.ts'
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */

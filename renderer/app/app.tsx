@@ -26,6 +26,9 @@ export function App() {
 
 function Studio() {
   const { value, refusal } = useCall('workshop.read', {})
+  // Asked for beside the workshop, so that no room is ever drawn with other beads than hers.
+  const own = useCall('tables.own', {})
+  const areBeadsKnown = (own.value ?? own.refusal) !== undefined
   const isBegun = value !== undefined && value.workshop !== null
   useEffect(() => {
     if (isBegun) localStorage.setItem(BEGUN, 'yes')
@@ -43,7 +46,7 @@ function Studio() {
       </main>
     )
   }
-  if (value === undefined) return <main aria-busy="true" />
+  if (value === undefined || !areBeadsKnown) return <main aria-busy="true" />
   if (value.workshop === null) {
     return (
       <Suspense>

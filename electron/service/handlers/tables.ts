@@ -1,7 +1,8 @@
 import type { BeadForm } from '../../../shared-core/beads/bead-form.ts'
 import { findThread, referenceTables } from '../../../shared-core/beads/bead-tables.ts'
 import { beadForms } from '../../../shared-core/beads/forms.ts'
-import { ownTables, tablesWithOwn } from '../store/table-rows.ts'
+import { tablesWithOwn } from '../../../shared-core/beads/own-tables.ts'
+import { ownTables } from '../store/table-rows.ts'
 import { type EntryUses, readTableUses } from '../table-uses.ts'
 import type { QueryHandler } from './handler.ts'
 

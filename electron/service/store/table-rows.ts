@@ -1,13 +1,10 @@
 import type { Transaction } from 'kysely'
 import type { BeadForm } from '../../../shared-core/beads/bead-form.ts'
-import { referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { type OwnTables, tablesWithOwn } from '../../../shared-core/beads/own-tables.ts'
 import type { Thread } from '../../../shared-core/beads/thread.ts'
-import { type BeadTables, withUserForms } from '../../../shared-core/beads/user-forms.ts'
+import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
 import type { Basis, Spread } from '../../../shared-core/units/spread.ts'
 import type { Database, Row } from './database.ts'
-
-/** What a workshop has written down itself; an entry with a reference's id replaces it. */
-export type OwnTables = Readonly<{ forms: readonly BeadForm[]; threads: readonly Thread[] }>
 
 /** The workshop's own bead forms and threads, by name. */
 export async function ownTables(trx: Transaction<Database>): Promise<OwnTables> {
@@ -31,14 +28,6 @@ export async function ownTables(trx: Transaction<Database>): Promise<OwnTables> 
 /** The tables this workshop reckons with: the reference tables, its own forms and threads added. */
 export async function workshopTables(trx: Transaction<Database>): Promise<BeadTables> {
   return tablesWithOwn(await ownTables(trx))
-}
-
-/** The reference tables with what a workshop has written down. */
-export function tablesWithOwn(own: OwnTables): BeadTables {
-  if (own.forms.length === 0 && own.threads.length === 0) return referenceTables
-  const merged = withUserForms(referenceTables, own)
-  if (merged.ok) return merged.value
-  throw new Error(`own tables were checked when saved: ${merged.error[0]?.message}`)
 }
 
 /** A bead form as columns. */

@@ -1,9 +1,8 @@
 import { useState } from 'react'
-import { beadForms } from '../../../shared-core/beads/forms.ts'
-import { threads } from '../../../shared-core/beads/threads.ts'
 import type { CallInput } from '../../../shared-core/contract/calls.ts'
 import { go } from '../../app/place.ts'
 import { useAct } from '../../app/use-act.ts'
+import { useBeadTables } from '../../app/use-bead-tables.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
 import { Checkbox } from '../../ui/checkbox.tsx'
@@ -135,12 +134,13 @@ function OpenForm({
 type Part = Readonly<{ fields: Fields; set: (patch: Partial<Fields>) => void }>
 
 function BeadFields({ fields, set }: Part) {
+  const { forms } = useBeadTables()
   return (
     <>
       <Picker
         label="Bead form"
         value={fields.formId}
-        options={beadForms.map(({ id, name }) => ({ value: id, label: name }))}
+        options={forms.map(({ id, name }) => ({ value: id, label: name }))}
         onChange={(formId) => set({ formId })}
       />
       <div className="stock-pair">
@@ -173,6 +173,7 @@ function BeadFields({ fields, set }: Part) {
 }
 
 function ThreadField({ fields, set }: Part) {
+  const { threads } = useBeadTables()
   return (
     <Picker
       label="Thread"

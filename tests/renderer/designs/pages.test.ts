@@ -177,7 +177,7 @@ describe('fillWords', () => {
     const body = { ...tidewrack(earLoop), threadId: 'nylon-f', needleSize: '10' }
     const read = readDesign(body, referenceTables)
     if (!read.ok) throw new Error(read.error.message)
-    const [sentence, ...advice] = fillWords(body, read.value)
+    const [sentence, ...advice] = fillWords(body, read.value, referenceTables)
     const holds = read.value.parts[0]?.holds[0] ?? 0
     expect(sentence).toContain(`a hole holds ${holds} passes: pass ${holds + 1} sticks`)
     const full = read.value.warnings.filter(({ code }) => code === 'hole-full')

@@ -1,7 +1,8 @@
 import { useMemo } from 'react'
-import { findForm, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm } from '../../../../shared-core/beads/bead-tables.ts'
 import type { PlacedLine, ReaderMap } from '../../../../shared-core/bench/reader-place.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import type { BeadLook } from '../../../drawing/bead-look.ts'
 import { highlightLayer } from '../../../drawing/layers/highlight-layer.ts'
 import type { Assembly } from '../../designs/assembly/assemble.ts'
@@ -84,12 +85,10 @@ function StrandPicture({
   looks,
   slots,
 }: LinePictureProps & Readonly<{ slots: readonly number[] }>) {
+  const tables = useBeadTables()
   const scene = useMemo(
-    () =>
-      strandScene(slots, looks, (slot) =>
-        findForm(referenceTables, body.palette[slot]?.formId ?? ''),
-      ),
-    [slots, looks, body],
+    () => strandScene(slots, looks, (slot) => findForm(tables, body.palette[slot]?.formId ?? '')),
+    [slots, looks, body, tables],
   )
   const layers = useMemo(() => [wayLayer(0, false)], [])
   const viewOf = useMemo(() => {

@@ -1,6 +1,7 @@
 import { useMemo } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { type Assembly, assemble } from '../assembly/assemble.ts'
 import { isLong, layAcross } from '../assembly/lay-across.ts'
 import type { Fillings, MaterialRow } from '../page/open-design.ts'
@@ -20,18 +21,23 @@ export function usePiece(
   fillings: Fillings,
   materials: readonly MaterialRow[],
 ): Piece {
+  const tables = useBeadTables()
   return useMemo(() => {
     const beads = slotBeads(body.palette, fillings, materials)
     return {
       beads,
       key: `${versionId} ${beads.map(({ hex, finish }) => hex + finish).join(' ')}`,
-      assembly: () => drawn(body, beads),
+      assembly: () => drawn(body, beads, tables),
     }
-  }, [versionId, body, fillings, materials])
+  }, [versionId, body, fillings, materials, tables])
 }
 
-function drawn(body: DesignBody, beads: readonly SlotBead[]): Assembly | undefined {
-  const whole = assemble({ body, tables: referenceTables, looks: beads, copies: 'all' })
+function drawn(
+  body: DesignBody,
+  beads: readonly SlotBead[],
+  tables: BeadTables,
+): Assembly | undefined {
+  const whole = assemble({ body, tables, looks: beads, copies: 'all' })
   const isFlat = body.parts.every(({ kind }) => kind === 'panel')
   return whole && isFlat && isLong(whole.scene) ? layAcross(whole) : whole
 }

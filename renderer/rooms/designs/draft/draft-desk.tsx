@@ -1,10 +1,10 @@
 import { type ReactNode, useMemo, useState } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { ChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import type { PaletteSlot, Strand } from '../../../../shared-core/design/design.ts'
 import type { Format } from '../../../app/format.ts'
 import { go } from '../../../app/place.ts'
 import { useAct } from '../../../app/use-act.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { BeadPicture } from '../../../drawing/bead-picture.tsx'
 import { Button } from '../../../ui/button.tsx'
@@ -54,14 +54,12 @@ const NO_LOOKS = [] as const
 /** A chart on its way to a design: drawn as beads with what follows from it, and what must still be said. */
 export function DraftDesk(props: DraftDeskProps) {
   const { draft, chart, palette, strands } = props
+  const tables = useBeadTables()
   const format = useFormat()
   const body = useDraftBody(draft, chart, { palette, strands })
   const answer = useReading(useWorkshopQuestion(body))
   const reading = answer?.ok === true ? answer.value : undefined
-  const assembly = useMemo(
-    () => assemble({ body, tables: referenceTables, looks: NO_LOOKS }),
-    [body],
-  )
+  const assembly = useMemo(() => assemble({ body, tables, looks: NO_LOOKS }), [body, tables])
   return (
     <div className="draft">
       <div className="draft-seen">

@@ -1,4 +1,5 @@
 import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { Checkbox } from '../../../ui/checkbox.tsx'
 import { Picker } from '../../../ui/picker.tsx'
 import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
@@ -19,12 +20,13 @@ type DraftFieldsProps = Readonly<{
 /** What the chart alone does not say. */
 export function DraftFields({ draft, onChange, decimal, nameError }: DraftFieldsProps) {
   const set = (part: Partial<Draft>) => onChange({ ...draft, ...part })
+  const tables = useBeadTables()
   return (
     <div className="draft-fields">
       <Picker
         label="Bead form"
         value={draft.formId}
-        options={formOptions(decimal)}
+        options={formOptions(tables, decimal)}
         onChange={(formId) => formId !== null && set({ formId })}
       />
       <TextInput
@@ -69,7 +71,7 @@ export function DraftFields({ draft, onChange, decimal, nameError }: DraftFields
         <Select
           label="Thread"
           value={draft.threadId}
-          options={threadOptions(decimal)}
+          options={threadOptions(tables, decimal)}
           onChange={(threadId) => set({ threadId })}
         />
         <Select

@@ -1,4 +1,5 @@
 import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import type { StitchKind } from '../../../../shared-core/chart/chart.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import { formatNumber } from '../../../../shared-core/units/format-number.ts'
@@ -11,8 +12,11 @@ export const stitchOptions = (
 ).map((value: StitchKind) => ({ value, label: capital(stitchName(value)) }))
 
 /** Bead forms of the tables, with their size across and along the hole. */
-export function formOptions(decimal: DecimalMark): readonly Option<string>[] {
-  return referenceTables.forms.map(({ id, name, diameterMm, lengthMm }) => ({
+export function formOptions(
+  { forms }: BeadTables,
+  decimal: DecimalMark,
+): readonly Option<string>[] {
+  return forms.map(({ id, name, diameterMm, lengthMm }) => ({
     value: id,
     label: name,
     detail: `${mm(diameterMm.value, decimal)} × ${mm(lengthMm.value, decimal)} mm`,
@@ -20,8 +24,11 @@ export function formOptions(decimal: DecimalMark): readonly Option<string>[] {
 }
 
 /** Threads of the tables, with their thickness in a hole. */
-export function threadOptions(decimal: DecimalMark): readonly Option<string>[] {
-  return referenceTables.threads.map(({ id, name, diameterMm }) => ({
+export function threadOptions(
+  { threads }: BeadTables,
+  decimal: DecimalMark,
+): readonly Option<string>[] {
+  return threads.map(({ id, name, diameterMm }) => ({
     value: id,
     label: name,
     detail: `${mm(diameterMm.value, decimal)} mm`,

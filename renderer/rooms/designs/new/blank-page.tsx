@@ -11,6 +11,7 @@ import { sizeInBeads } from '../../../../shared-core/chart/outlines/size-in-bead
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import { err } from '../../../../shared-core/result.ts'
 import { Room } from '../../../app/room.tsx'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
@@ -59,14 +60,15 @@ export function BlankPage() {
 
 function useBlank({ stitch, across, down, edge }: Wanted, { formId, threadId }: Draft) {
   const format = useFormat()
+  const tables = useBeadTables()
   return useMemo(() => {
     const ends = { across: extentOf(across, format.decimal), down: extentOf(down, format.decimal) }
     if (ends.across === undefined || ends.down === undefined) return { size: undefined }
     const wantedSize = { across: ends.across, down: ends.down }
-    const size = sizeInBeads(stitch, wantedSize, beadSizeOf({ formId, threadId }).size)
+    const size = sizeInBeads(stitch, wantedSize, beadSizeOf({ formId, threadId }, tables).size)
     const fault = tooManyBeads(size, format.count)
     return { size, made: fault ? err(fault) : blankChart({ stitch, edge, ...size }) }
-  }, [stitch, across, down, edge, formId, threadId, format])
+  }, [stitch, across, down, edge, formId, threadId, format, tables])
 }
 
 function Understood({

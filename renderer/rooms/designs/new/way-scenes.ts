@@ -1,4 +1,5 @@
 import type { BeadFinish } from '../../../../shared-core/beads/bead-form.ts'
+import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { type Chart, slotAt } from '../../../../shared-core/chart/chart.ts'
 import { blankChart } from '../../../../shared-core/chart/outlines/blank-chart.ts'
 import { chartFromOutline } from '../../../../shared-core/chart/outlines/chart-from-outline.ts'
@@ -81,6 +82,6 @@ function words(): Chart {
 }
 
 function scene(chart: Chart): BeadScene {
-  const { form, size } = beadSizeOf(firstDraft)
+  const { form, size } = beadSizeOf(firstDraft, referenceTables)
   return chartScene({ chart, form, palette: looks, threadMm: size.threadMm })
 }

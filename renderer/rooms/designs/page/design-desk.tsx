@@ -1,8 +1,8 @@
 import { useCallback, useMemo, useState } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Button, ButtonLink } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
@@ -39,6 +39,7 @@ const NO_FILLINGS: Fillings = {}
 /** A design on the table: drawn in the middle, its figures at the right, its sheets at hand. */
 export function DesignDesk({ design, materials, view, onVersion }: DesignDeskProps) {
   const format = useFormat()
+  const tables = useBeadTables()
   const [sheet, setSheet] = useState<Sheet>()
   const [colourwayId, setColourwayId] = useState<string>()
   // What a sheet is trying out: the picture and the figures follow it before it is saved.
@@ -59,8 +60,8 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
   // A pair is seen as a pair; the thread is told of one.
   const copies = view === 'beads' ? 'all' : 'one'
   const assembly = useMemo(
-    () => assemble({ body, tables: referenceTables, looks: beads, copies }),
-    [body, beads, copies],
+    () => assemble({ body, tables, looks: beads, copies }),
+    [body, tables, beads, copies],
   )
   const [step, setStep] = useState<ShownStep>()
 

@@ -3,6 +3,7 @@ import type { Panel } from '../../../../shared-core/design/design.ts'
 import { parseDuration } from '../../../../shared-core/units/parse-duration.ts'
 import type { Format } from '../../../app/format.ts'
 import { useAct } from '../../../app/use-act.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Checkbox } from '../../../ui/checkbox.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
@@ -24,6 +25,7 @@ export function DetailsSheet({
   onClose,
 }: Readonly<{ design: DesignDetail; format: Format; onClose: () => void }>) {
   const [name, setName] = useState(design.name)
+  const tables = useBeadTables()
   const [tags, setTags] = useState(design.tags.join(', '))
   const [body, setBody] = useState(design.body)
   const save = useAct('designs.save', { said: (_, input) => `Saved ${input.name}` })
@@ -85,7 +87,7 @@ export function DetailsSheet({
       <Select
         label="Thread"
         value={body.threadId}
-        options={threadOptions(format.decimal)}
+        options={threadOptions(tables, format.decimal)}
         onChange={(threadId) => set({ threadId })}
       />
       <Select

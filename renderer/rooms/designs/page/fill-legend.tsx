@@ -1,5 +1,6 @@
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Format } from '../../../app/format.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { countLevels } from '../layers/count-levels.ts'
 import { fillLevels } from '../layers/pass-levels.ts'
 import type { PlainReading } from '../reading/plain-reading.ts'
@@ -22,6 +23,7 @@ export function FillLegend({
   format: Format
 }>) {
   const counts = countLevels(levels)
+  const tables = useBeadTables()
   return (
     <>
       <ul className="legend" aria-label="How full the holes are">
@@ -40,7 +42,7 @@ export function FillLegend({
       </ul>
       {reading !== undefined && (
         <div className="legend-says">
-          <p>{fillWords(body, reading).join(' ')}</p>
+          <p>{fillWords(body, reading, tables).join(' ')}</p>
         </div>
       )}
     </>

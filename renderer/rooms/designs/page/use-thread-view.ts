@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useEffect, useMemo, useState } from 'react'
-import { findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findThread } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import type { OverlayLayer } from '../../../drawing/overlay.ts'
 import type { PointMm } from '../../../drawing/use-picture-input.ts'
 import type { Assembly } from '../assembly/assemble.ts'
@@ -44,6 +45,7 @@ export function useThreadView({
   player: Player
   step: ShownStep | undefined
 }>): ThreadView {
+  const tables = useBeadTables()
   const [chosen, setChosen] = useState<string | undefined>(asked?.partId)
   const parts = reading?.parts
   const part = parts?.find(({ partId }) => partId === chosen) ?? parts?.[0]
@@ -54,7 +56,7 @@ export function useThreadView({
     if (reel !== undefined && asked !== undefined) player.toEvent(asked.event)
   }, [player, reel, asked])
   const playing = usePlaying(player)
-  const threadMm = findThread(referenceTables, body.threadId)?.diameterMm.value ?? 0.15
+  const threadMm = findThread(tables, body.threadId)?.diameterMm.value ?? 0.15
   const path = useMemo(() => reel && threadPath(reel.line, threadMm), [reel, threadMm])
   const picked = useMemo(
     () => (reel && part ? pickedAt(assembly, part.partId, part.route) : undefined),

@@ -2,6 +2,7 @@ import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import type { Panel } from '../../../../shared-core/design/design.ts'
 import { parseCount } from '../../../../shared-core/units/parse-count.ts'
 import type { Format } from '../../../app/format.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
 import { Select } from '../../../ui/select.tsx'
 import { capital, formOptions } from '../draft/trade-options.ts'
@@ -20,6 +21,7 @@ export function PanelFields({
 }>) {
   const { name, chart, formId, copies, mirrored } = panel
   const { rows } = chart
+  const tables = useBeadTables()
   return (
     <>
       <KeptText
@@ -35,7 +37,7 @@ export function PanelFields({
       <Select
         label="Its bead"
         value={formId}
-        options={formOptions(format.decimal)}
+        options={formOptions(tables, format.decimal)}
         onChange={(next) => onChange(`Change the bead of ${name}`, { ...panel, formId: next })}
       />
       <KeptFigure

@@ -1,7 +1,7 @@
 import { useMemo, useRef, useState } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Format } from '../../../app/format.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { buildGrid } from '../../../drawing/bead-grid.ts'
 import { BeadPicture } from '../../../drawing/bead-picture.tsx'
 import { highlightLayer } from '../../../drawing/layers/highlight-layer.ts'
@@ -33,9 +33,10 @@ type PartsStageProps = Readonly<{
 export function PartsStage(props: PartsStageProps) {
   const { body, beads, reading, format } = props
   const [shown, setShown] = useState<ShownWarning>()
+  const tables = useBeadTables()
   const assembly = useMemo(
-    () => assemble({ body, tables: referenceTables, looks: beads, copies: 'all' }),
-    [body, beads],
+    () => assemble({ body, tables, looks: beads, copies: 'all' }),
+    [body, tables, beads],
   )
   return (
     <div className="parts-stage">

@@ -1,6 +1,7 @@
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import { parseDuration } from '../../../../shared-core/units/parse-duration.ts'
 import type { Format } from '../../../app/format.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { Checkbox } from '../../../ui/checkbox.tsx'
 import { Select } from '../../../ui/select.tsx'
 import { needleOptions, threadOptions } from '../draft/trade-options.ts'
@@ -17,6 +18,7 @@ export function UnitFields({
   format: Format
   onChange: (label: string, next: DesignBody) => void
 }>) {
+  const tables = useBeadTables()
   const minutes = (text: string) => parseDuration(text, { decimal: format.decimal, unit: 'min' })
   function time(key: 'setUpS' | 'finishingS', value: number | undefined) {
     const { [key]: _, ...rest } = body
@@ -38,7 +40,7 @@ export function UnitFields({
       <Select
         label="Thread"
         value={body.threadId}
-        options={threadOptions(format.decimal)}
+        options={threadOptions(tables, format.decimal)}
         onChange={(threadId) => onChange('Change the thread', { ...body, threadId })}
       />
       <Checkbox

@@ -1,4 +1,5 @@
-import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm, findThread } from '../../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
 import type { DesignBody, Panel } from '../../../../shared-core/design/design.ts'
@@ -16,11 +17,16 @@ export const MOST = { sidePx: 16_000, areaPx: 48_000_000, bytes: 36 * 1024 * 102
 export type Looks = readonly Omit<BeadLook, 'family'>[]
 
 /** A panel's beads as they lie, or nothing when it has none. */
-export function panelScene(panel: Panel, body: DesignBody, looks: Looks): BeadScene | undefined {
-  const form = findForm(referenceTables, panel.formId)
+export function panelScene(
+  panel: Panel,
+  body: DesignBody,
+  looks: Looks,
+  tables: BeadTables,
+): BeadScene | undefined {
+  const form = findForm(tables, panel.formId)
   const chart = fromChartJson(panel.chart)
   if (form === undefined) return undefined
-  const thread = findThread(referenceTables, body.threadId)
+  const thread = findThread(tables, body.threadId)
   const threadMm = threadGapMm(thread?.diameterMm.value ?? 0)
   const scene = chartScene({ chart, form, palette: looks, threadMm })
   return scene.xMm.length === 0 ? undefined : scene

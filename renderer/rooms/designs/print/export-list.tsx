@@ -3,6 +3,7 @@ import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { saveFile } from '../../../app/files.ts'
 import { refusalOf } from '../../../app/refusal-error.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { ask } from '../../../app/use-call.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
@@ -30,13 +31,17 @@ type ExportListProps = Readonly<{
 
 /** The design as other files: plain formats that any program reads. */
 export function ExportList({ name, body, looks, of }: ExportListProps) {
+  const tables = useBeadTables()
   const panels = useMemo(() => body.parts.filter((part) => part.kind === 'panel'), [body])
   const [partId, setPartId] = useState<string>()
   const [size, setSize] = useState<(typeof SIZES)[number]['value']>('20')
   const [busy, setBusy] = useState<ExportAs | 'png'>()
   const [refusal, setRefusal] = useState<Refusal>()
   const panel = panels.find(({ id }) => id === partId) ?? panels[0]
-  const scene = useMemo(() => panel && panelScene(panel, body, looks), [panel, body, looks])
+  const scene = useMemo(
+    () => panel && panelScene(panel, body, looks, tables),
+    [panel, body, looks, tables],
+  )
   const measured = scene && pictureSize(scene, Number(size))
 
   async function save(what: ExportAs | 'png', make: () => Promise<void>) {

@@ -1,5 +1,5 @@
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { Calibration } from '../../../../shared-core/beads/calibration.ts'
+import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Learned } from '../../../../shared-core/design/learned.ts'
 import { readDesign } from '../../../../shared-core/design/read-design.ts'
@@ -13,6 +13,7 @@ export type ReadingQuestion = Readonly<{
   body: DesignBody
   calibrations: Readonly<Record<string, Calibration>>
   learned: Learned
+  tables: BeadTables
 }>
 
 export type ReadingAnswer = Result<PlainReading, Refusal>
@@ -22,6 +23,7 @@ export function readQuestion({
   body,
   calibrations,
   learned,
+  tables,
 }: ReadingQuestion): Result<DesignReading, Refusal> {
-  return readDesign(body, { ...referenceTables, ...learned, calibrations })
+  return readDesign(body, { ...tables, ...learned, calibrations })
 }

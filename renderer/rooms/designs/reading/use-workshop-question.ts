@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useLearned } from '../../../app/use-learned.ts'
 import type { DesignDetail, Fillings } from '../page/open-design.ts'
 import type { ReadingQuestion } from './reading-question.ts'
@@ -18,16 +18,17 @@ export function useWorkshopQuestion(
   beadsPerGram: DesignDetail['beadsPerGram'] = NONE,
 ): ReadingQuestion | undefined {
   const learned = useLearned()
+  const tables = useBeadTables()
   const palette = body?.palette
   const calibrations = useMemo(
-    () => palette && slotCalibrations(palette, referenceTables, { materials, beadsPerGram }),
-    [palette, materials, beadsPerGram],
+    () => palette && slotCalibrations(palette, tables, { materials, beadsPerGram }),
+    [palette, tables, materials, beadsPerGram],
   )
   return useMemo(
     () =>
       body === undefined || calibrations === undefined || learned === undefined
         ? undefined
-        : { body, calibrations, learned },
-    [body, calibrations, learned],
+        : { body, calibrations, learned, tables },
+    [body, calibrations, learned, tables],
   )
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import type { PaletteSlot } from '../../../../shared-core/design/design.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Field } from '../../../ui/field.tsx'
@@ -23,6 +24,7 @@ export function SlotSheet({
 }: Readonly<{ draft: Draft; at: number; bead: SlotBead | undefined; onClose: () => void }>) {
   const { decimal } = useFormat()
   const { body } = draft
+  const tables = useBeadTables()
   const [slot, setSlot] = useState<PaletteSlot | undefined>(body.palette[at])
   if (slot === undefined) return null
   const set = (part: Partial<PaletteSlot>) => setSlot({ ...slot, ...part })
@@ -87,7 +89,7 @@ export function SlotSheet({
       <Picker
         label="Bead form"
         value={slot.formId}
-        options={formOptions(decimal)}
+        options={formOptions(tables, decimal)}
         onChange={(formId) => formId !== null && set({ formId })}
       />
       {reason !== undefined && <p className="designs-quiet">{reason}</p>}

@@ -1,9 +1,10 @@
 import { type KeyboardEvent, memo, useCallback, useEffect, useMemo, useRef, useState } from 'react'
-import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm, findThread } from '../../../../shared-core/beads/bead-tables.ts'
 import type { CellRef } from '../../../../shared-core/chart/chart.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { BeadPicture } from '../../../drawing/bead-picture.tsx'
 import type { PictureHandle } from '../../../drawing/use-picture.ts'
 import { EmptyState } from '../../../ui/empty-state.tsx'
@@ -138,11 +139,12 @@ function useLook(
   beads: readonly SlotBead[],
 ): LatticeLook {
   const { threadId } = body
+  const tables = useBeadTables()
   return useMemo(() => {
-    const form = findForm(referenceTables, formId ?? '') ?? referenceTables.forms[0]
+    const form = findForm(tables, formId ?? '') ?? tables.forms[0]
     if (form === undefined) throw new Error('expected a bead form in the tables')
-    const thread = findThread(referenceTables, threadId)?.diameterMm.value ?? 0
-    const forms = beads.map(({ slot }) => findForm(referenceTables, slot.formId) ?? form)
+    const thread = findThread(tables, threadId)?.diameterMm.value ?? 0
+    const forms = beads.map(({ slot }) => findForm(tables, slot.formId) ?? form)
     return {
       form,
       threadMm: threadGapMm(thread),
@@ -158,5 +160,5 @@ function useLook(
           }))
         : undefined,
     }
-  }, [formId, threadId, beads])
+  }, [tables, formId, threadId, beads])
 }

@@ -1,4 +1,5 @@
-import { findForm, findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findForm, findThread } from '../../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import type { ChartDifference } from '../../../../shared-core/chart/compare-charts.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
@@ -6,21 +7,26 @@ import type { DesignChange } from '../../../../shared-core/design/design-change.
 import type { Format } from '../../../app/format.ts'
 import { routeWords } from './route-words.ts'
 
-type Wording = Readonly<{ before: DesignBody; after: DesignBody; format: Format }>
+type Wording = Readonly<{
+  before: DesignBody
+  after: DesignBody
+  format: Format
+  tables: BeadTables
+}>
 type Change<K extends DesignChange['kind']> = Extract<DesignChange, { kind: K }>
 
 /** A difference between two versions as a sentence without its full stop. */
 export function changeWords(change: DesignChange, wording: Wording): string {
-  const { format } = wording
+  const { format, tables } = wording
   switch (change.kind) {
     case 'body':
-      return bodyWords(change, format)
+      return bodyWords(change, wording)
     case 'slot-added':
       return `Slot ${change.label}, ${change.name}, is new`
     case 'slot-removed':
       return `Slot ${change.label}, ${change.name}, is gone`
     case 'slot':
-      return slotWords(change)
+      return slotWords(change, tables)
     case 'part-added':
       return `${change.name} is new`
     case 'part-removed':
@@ -42,14 +48,14 @@ export function changeWords(change: DesignChange, wording: Wording): string {
   }
 }
 
-function bodyWords({ field, from, to }: Change<'body'>, format: Format): string {
+function bodyWords({ field, from, to }: Change<'body'>, { format, tables }: Wording): string {
   const time = (value: unknown) =>
     value === undefined ? 'the usual time' : format.duration(Number(value))
   switch (field) {
     case 'unitName':
       return `One unit is called ${to} instead of ${from}`
     case 'threadId':
-      return `The thread is ${threadName(to)} instead of ${threadName(from)}`
+      return `The thread is ${threadName(to, tables)} instead of ${threadName(from, tables)}`
     case 'threadStrands':
       return to === 2 ? 'The thread is worked doubled' : 'The thread is worked single'
     case 'needleSize':
@@ -61,16 +67,16 @@ function bodyWords({ field, from, to }: Change<'body'>, format: Format): string 
   }
 }
 
-function threadName(id: unknown): string {
-  return findThread(referenceTables, String(id))?.name ?? String(id)
+function threadName(id: unknown, tables: BeadTables): string {
+  return findThread(tables, String(id))?.name ?? String(id)
 }
 
-function slotWords({ label, field, from, to }: Change<'slot'>): string {
+function slotWords({ label, field, from, to }: Change<'slot'>, tables: BeadTables): string {
   switch (field) {
     case 'name':
       return `Slot ${label} is called ${to} instead of ${from}`
     case 'formId':
-      return `Slot ${label} takes ${formName(to)} instead of ${formName(from)}`
+      return `Slot ${label} takes ${formName(to, tables)} instead of ${formName(from, tables)}`
     case 'colourHex':
       return `Slot ${label} is drawn in another colour`
     case 'finish':
@@ -78,13 +84,13 @@ function slotWords({ label, field, from, to }: Change<'slot'>): string {
   }
 }
 
-function formName(id: unknown): string {
-  return findForm(referenceTables, String(id))?.name ?? String(id)
+function formName(id: unknown, tables: BeadTables): string {
+  return findForm(tables, String(id))?.name ?? String(id)
 }
 
 function partWords(
   { name, field, from, to }: Change<'part'>,
-  { before, after, format }: Wording,
+  { before, after, format, tables }: Wording,
 ): string {
   const finding = (body: DesignBody, id: unknown) =>
     body.extras.find((extra) => extra.id === id)?.name ?? 'nothing'
@@ -92,7 +98,7 @@ function partWords(
     case 'name':
       return `${from} is now called ${to}`
     case 'formId':
-      return `${name} is of ${formName(to)} instead of ${formName(from)}`
+      return `${name} is of ${formName(to, tables)} instead of ${formName(from, tables)}`
     case 'copies':
       return `${name} is there ${times(to, format)} instead of ${times(from, format)}`
     case 'mirrored':

@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
-import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useCall } from '../../../app/use-call.ts'
 import { type Assembly, assemble } from '../assembly/assemble.ts'
 import type { DesignDetail, MaterialRow } from '../page/open-design.ts'
@@ -23,6 +23,7 @@ export function useVersion(
   version: number | undefined,
   materials: readonly MaterialRow[],
 ): VersionShown {
+  const tables = useBeadTables()
   const { value, refusal } = useCall('designs.read', version === undefined ? null : { id, version })
   const answer = useReading(
     useWorkshopQuestion(value?.body, value?.colourways[0]?.materials, value?.beadsPerGram),
@@ -31,8 +32,8 @@ export function useVersion(
     if (value === undefined) return undefined
     const { body, colourways } = value
     const looks = slotBeads(body.palette, colourways[0]?.materials ?? {}, materials)
-    return assemble({ body, tables: referenceTables, looks })
-  }, [value, materials])
+    return assemble({ body, tables, looks })
+  }, [value, materials, tables])
   return {
     design: value,
     reading: answer?.ok === true ? answer.value : undefined,

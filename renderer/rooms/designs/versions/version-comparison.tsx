@@ -1,6 +1,7 @@
 import { useMemo } from 'react'
 import { compareDesigns } from '../../../../shared-core/design/compare-designs.ts'
 import type { Format } from '../../../app/format.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { Notice } from '../../../ui/notice.tsx'
 import { Table } from '../../../ui/table.tsx'
 import { changeWords } from './change-words.ts'
@@ -15,6 +16,7 @@ export function VersionComparison({
   after,
   format,
 }: Readonly<{ before: VersionShown; after: VersionShown; format: Format }>) {
+  const tables = useBeadTables()
   const [old, now] = [before.design, after.design]
   const changes = useMemo(
     () => (old && now ? compareDesigns(old.body, now.body) : undefined),
@@ -61,7 +63,12 @@ export function VersionComparison({
           ) : (
             <ul className="version-changes">
               {changes.map((change) => {
-                const words = changeWords(change, { before: old.body, after: now.body, format })
+                const words = changeWords(change, {
+                  before: old.body,
+                  after: now.body,
+                  format,
+                  tables,
+                })
                 return <li key={words}>{words}</li>
               })}
             </ul>

@@ -70,6 +70,7 @@ beforeAll(async () => {
   const read = readQuestion({
     body: design.body,
     learned,
+    tables: referenceTables,
     calibrations: slotCalibrations(design.body.palette, referenceTables, {
       materials: design.colourways[0]?.materials ?? {},
       beadsPerGram: design.beadsPerGram,
@@ -100,6 +101,7 @@ describe('what a workshop has learnt', () => {
     const plain = readQuestion({
       body,
       calibrations: {},
+      tables: referenceTables,
       learned: {
         ...learned,
         ...{ pace: undefined, cullRates: undefined, threadUse: undefined },

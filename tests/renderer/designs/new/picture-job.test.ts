@@ -12,6 +12,7 @@ import {
   type StockBead,
   stockBeads,
 } from '../../../../renderer/rooms/designs/new/picture/stock-beads.ts'
+import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { fromChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { countBeads } from '../../../../shared-core/chart/count-slots.ts'
 import type { Picture } from '../../../../shared-core/colour/picture/picture.ts'
@@ -69,7 +70,13 @@ const others = [
 
 function made(part: Partial<PictureSettings>, source: 'stock' | 'free' = 'stock') {
   const settings = { ...firstSettings(halves), ...part }
-  const context = { draft: firstDraft, source, beads: [night, shell], format }
+  const context = {
+    draft: firstDraft,
+    source,
+    beads: [night, shell],
+    format,
+    tables: referenceTables,
+  }
   const job = pictureJob(settings, context)
   if (!job.ok) throw new Error(job.error.message)
   const request = checkPictureRequest({ ...job.value.asked, picture: halves })
@@ -105,7 +112,13 @@ describe('pictureJob', () => {
   it('refuses a size it cannot read, too many beads, and an empty drawer, each with its own words', () => {
     const code = (part: Partial<PictureSettings>, beads: readonly StockBead[] = [night]) => {
       const settings = { ...firstSettings(halves), ...part }
-      const job = pictureJob(settings, { draft: firstDraft, source: 'stock', beads, format })
+      const job = pictureJob(settings, {
+        draft: firstDraft,
+        source: 'stock',
+        beads,
+        format,
+        tables: referenceTables,
+      })
       return job.ok ? 'asked' : job.error.code
     }
     expect(code({ across: 'wide' })).toBe('picture-no-size')

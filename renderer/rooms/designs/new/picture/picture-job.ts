@@ -1,3 +1,4 @@
+import type { BeadTables } from '../../../../../shared-core/beads/user-forms.ts'
 import type { Chart } from '../../../../../shared-core/chart/chart.ts'
 import { layoutChart } from '../../../../../shared-core/chart/layout.ts'
 import { blankChart } from '../../../../../shared-core/chart/outlines/blank-chart.ts'
@@ -33,15 +34,16 @@ type JobContext = Readonly<{
   source: ColourSource
   beads: readonly StockBead[]
   format: Format
+  tables: BeadTables
 }>
 
 /** What to ask for a picture's settings; or why that cannot be asked. */
 export function pictureJob(
   settings: PictureSettings,
-  { draft, source, beads, format }: JobContext,
+  { draft, source, beads, format, tables }: JobContext,
 ): Result<PictureJob, Refusal> {
   const { stitch, crop } = settings
-  const { form, size } = beadSizeOf(draft)
+  const { form, size } = beadSizeOf(draft, tables)
   const pitch = stitchPitch(stitch, size)
   const across = extentOf(settings.across, format.decimal)
   if (across === undefined) return err(noSize('across'))

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react'
 import { FileRoom } from '../../../../app/file-room.tsx'
 import type { FileBytes } from '../../../../app/files.ts'
+import { useBeadTables } from '../../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../../app/use-format.ts'
 import { RefusalNotice } from '../../../../ui/notice.tsx'
 import { nameFromFile } from '../../bring-in/name-from-file.ts'
@@ -101,6 +102,7 @@ function PictureDesk({
 function usePictureJob(settings: ReturnType<typeof firstSettings>, draft: typeof firstDraft) {
   const format = useFormat()
   const materials = useMaterials()
+  const tables = useBeadTables()
   const { formId, threadId } = draft
   const { onHand } = settings
   const isStocked = useMemo(
@@ -113,8 +115,8 @@ function usePictureJob(settings: ReturnType<typeof firstSettings>, draft: typeof
     [materials, formId, onHand],
   )
   const job = useMemo(
-    () => pictureJob(settings, { draft: { formId, threadId }, source, beads, format }),
-    [settings, formId, threadId, source, beads, format],
+    () => pictureJob(settings, { draft: { formId, threadId }, source, beads, format, tables }),
+    [settings, formId, threadId, source, beads, format, tables],
   )
   return { source, beads, job }
 }
