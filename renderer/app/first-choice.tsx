@@ -49,7 +49,7 @@ export function FirstChoice() {
           hint="It stands on tags and invoices. It can be changed later."
           value={name}
           onChange={setName}
-          maxLength={120}
+          longest={120}
           error={
             chosen === 'empty' && name.trim() === ''
               ? 'There is no name yet. Any name will do; it can be changed later.'

@@ -4,7 +4,7 @@ import { durationS } from '../../shared-core/units/duration.ts'
 import { formatDate, formatRelativeDays } from '../../shared-core/units/format-date.ts'
 import { formatDuration } from '../../shared-core/units/format-duration.ts'
 import { formatGeometry, formatThread } from '../../shared-core/units/format-length.ts'
-import { formatMass } from '../../shared-core/units/format-mass.ts'
+import { formatMass, formatMassExactly } from '../../shared-core/units/format-mass.ts'
 import { formatMoney } from '../../shared-core/units/format-money.ts'
 import { formatCount } from '../../shared-core/units/format-number.ts'
 import { threadMm } from '../../shared-core/units/length.ts'
@@ -51,6 +51,11 @@ export function makeFormat({ decimal, currency, today }: FormatSettings) {
         : unit === 'mm'
           ? format.thread(quantity)
           : formatCount(quantity),
+    /** A material's quantity with every digit it has, to be held against what was typed. */
+    exactly: (quantity: number, unit: 'mg' | 'mm' | 'piece'): string =>
+      unit === 'mg'
+        ? formatMassExactly(massMg(quantity), decimal)
+        : format.quantity(quantity, unit),
     /** The range of a figure, `17.9 g to 18.9 g`; empty when both ends are written alike. */
     range: ({ low, high }: Spread, write: (value: number) => string): string =>
       write(low) === write(high) ? '' : `${write(low)} to ${write(high)}`,

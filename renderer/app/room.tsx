@@ -49,11 +49,11 @@ export function Room({
           </h1>
           {note !== undefined && <span className="room-note">{note}</span>}
         </div>
-        {actions !== undefined && <div className="room-actions">{actions}</div>}
+        {isShown(actions) && <div className="room-actions">{actions}</div>}
       </header>
-      <div className={`room-body${aside === undefined ? '' : ' room-with-aside'}`}>
+      <div className={`room-body${isShown(aside) ? ' room-with-aside' : ''}`}>
         <div className="room-main">{children}</div>
-        {aside !== undefined && (
+        {isShown(aside) && (
           <aside className="room-aside" aria-label={asideLabel}>
             {aside}
           </aside>
@@ -61,4 +61,9 @@ export function Room({
       </div>
     </div>
   )
+}
+
+/** Whether there is something to show: a condition may have left nothing. */
+function isShown(part: ReactNode): boolean {
+  return part !== undefined && part !== null && part !== false
 }

@@ -6,6 +6,7 @@ import { usePlace } from './place.ts'
 import { Rail } from './rail.tsx'
 import { findRoom } from './rooms.ts'
 import { ServiceLost } from './service-lost.tsx'
+import { useKeptFocus } from './use-kept-focus.ts'
 import { useShellKeys } from './use-shell-keys.ts'
 import './shell.css'
 
@@ -19,6 +20,7 @@ export function Shell({ workshopName }: Readonly<{ workshopName: string }>) {
   const onFind = () => setFinding(true)
   const onKeys = () => setShowsKeys(true)
   useShellKeys({ onFind, onKeys })
+  useKeptFocus()
   useEffect(fetchAhead, [])
   return (
     <div className="shell">

@@ -1,6 +1,7 @@
 import type { ButtonHTMLAttributes, ReactNode, Ref } from 'react'
 import { Icon } from './icon.tsx'
 import type { IconName } from './icon-paths.ts'
+import { leadToRefused } from './refused-field.ts'
 import './button.css'
 
 /** How much a button asks to be pressed. `primary`: the one main act of a screen. */
@@ -15,7 +16,11 @@ type Look = Readonly<{
 
 type ButtonProps = Look &
   Readonly<{
-    /** Waits for an answer: stays in place, takes no second press, says so to a screen reader. */
+    /**
+     * Waits for an answer: stays in place, takes no second press, says so to a screen reader. A primary
+     * button that can be busy keeps what stands around it: while a field there is refused it leads to
+     * that field instead.
+     */
     busy?: boolean
     ref?: Ref<HTMLButtonElement>
   }> &
@@ -24,7 +29,7 @@ type ButtonProps = Look &
 export function Button({
   kind = 'plain',
   small = false,
-  busy = false,
+  busy,
   icon,
   children,
   className,
@@ -38,7 +43,12 @@ export function Button({
       className={look({ kind, small }, className)}
       aria-busy={busy || undefined}
       aria-disabled={busy || rest['aria-disabled']}
-      onClick={busy ? undefined : onClick}
+      onClick={(event) => {
+        if (busy === true) return
+        const keeps = kind === 'primary' && busy !== undefined
+        if (keeps && leadToRefused(event.currentTarget)) return
+        onClick?.(event)
+      }}
     >
       {icon !== undefined && <Icon name={icon} />}
       <span>{children}</span>

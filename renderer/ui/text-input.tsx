@@ -1,18 +1,20 @@
 import type { InputHTMLAttributes, Ref } from 'react'
 import { Field, type FieldSays } from './field.tsx'
+import { tooLong } from './too-long.ts'
 
 type TextInputProps = FieldSays &
   Readonly<{
     value: string
     onChange: (value: string) => void
     unit?: string
-    /** `date` shows the system's own date field and gives 2026-12-04. */
-    type?: 'text' | 'date' | 'search'
+    type?: 'text' | 'search'
+    /** The most characters it holds; a longer text stays as it was typed and is refused. */
+    longest?: number
     ref?: Ref<HTMLInputElement>
   }> &
   Pick<
     InputHTMLAttributes<HTMLInputElement>,
-    'autoFocus' | 'disabled' | 'maxLength' | 'onBlur' | 'onKeyDown' | 'placeholder' | 'readOnly'
+    'autoFocus' | 'disabled' | 'onBlur' | 'onKeyDown' | 'placeholder' | 'readOnly'
   >
 
 /** One line of text. */
@@ -25,11 +27,13 @@ export function TextInput({
   unit,
   value,
   onChange,
+  longest,
   type = 'text',
   ...rest
 }: TextInputProps) {
+  const fault = error ?? tooLong(value, longest)
   return (
-    <Field {...{ label, hint, error, optional, labelHidden }} unit={unit}>
+    <Field {...{ label, hint, optional, labelHidden, unit }} error={fault}>
       {(control) => (
         <input
           {...rest}
@@ -55,10 +59,18 @@ export function TextArea({
   labelHidden,
   value,
   onChange,
+  longest,
   rows = 4,
-}: FieldSays & Readonly<{ value: string; onChange: (value: string) => void; rows?: number }>) {
+}: FieldSays &
+  Readonly<{
+    value: string
+    onChange: (value: string) => void
+    longest?: number
+    rows?: number
+  }>) {
+  const fault = error ?? tooLong(value, longest)
   return (
-    <Field {...{ label, hint, error, optional, labelHidden }}>
+    <Field {...{ label, hint, optional, labelHidden }} error={fault}>
       {(control) => (
         <textarea
           {...control}

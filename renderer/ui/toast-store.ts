@@ -15,6 +15,8 @@ const MOST_AT_ONCE = 3
 
 let toasts: readonly Toast[] = []
 let lastId = 0
+let isHeld = false
+const overdue = new Set<number>()
 const listeners = new Set<() => void>()
 
 function set(next: readonly Toast[]): void {
@@ -41,11 +43,26 @@ export function showToast(
   const id = lastId
   const others = toast.isStep === true ? toasts.filter(({ isStep }) => isStep !== true) : toasts
   set([...others, { tone: 'done', ...toast, id } as const].slice(-MOST_AT_ONCE))
-  if (toast.tone !== 'refused') setTimeout(() => closeToast(id), STAYS_MS)
+  if (toast.tone !== 'refused') setTimeout(() => endTime(id), STAYS_MS)
   return id
+}
+
+/** While the pointer or the focus rests on them no toast goes by itself. */
+export function holdToasts(held: boolean): void {
+  isHeld = held && toasts.length > 0
+  if (isHeld) return
+  for (const id of overdue) closeToast(id)
+  overdue.clear()
+}
+
+function endTime(id: number): void {
+  if (isHeld) overdue.add(id)
+  else closeToast(id)
 }
 
 /** Puts a toast away; nothing happens when it is gone already. */
 export function closeToast(id: number): void {
   if (toasts.some((toast) => toast.id === id)) set(toasts.filter((toast) => toast.id !== id))
+  // What was under the pointer or had the focus is gone, and nothing will say so.
+  if (toasts.length === 0) isHeld = false
 }

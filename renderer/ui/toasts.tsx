@@ -1,13 +1,21 @@
 import { useSyncExternalStore } from 'react'
 import { Button, IconButton } from './button.tsx'
-import { closeToast, onToasts, readToasts, type Toast } from './toast-store.ts'
+import { closeToast, holdToasts, onToasts, readToasts, type Toast } from './toast-store.ts'
 import './toasts.css'
 
 /** Where toasts appear and are spoken. Stands once, in the shell; anything may call `showToast`. */
 export function Toasts() {
   const toasts = useSyncExternalStore(onToasts, readToasts)
   return (
-    <section className="toasts" aria-label="What was just done" aria-live="polite">
+    <section
+      className="toasts"
+      aria-label="What was just done"
+      aria-live="polite"
+      onMouseEnter={() => holdToasts(true)}
+      onMouseLeave={() => holdToasts(false)}
+      onFocus={() => holdToasts(true)}
+      onBlur={() => holdToasts(false)}
+    >
       {toasts.map((toast) => (
         <ToastCard key={toast.id} toast={toast} />
       ))}

@@ -1,7 +1,8 @@
 import { type CalendarDate, dateParts, daysBetween, isoWeekday } from './calendar-date.ts'
 import { formatCount } from './format-number.ts'
 
-const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const
+/** Short weekday names, Monday first. */
+export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const
 /** Short month names, January first. */
 export const MONTHS = [
   'Jan',

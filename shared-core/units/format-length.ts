@@ -13,11 +13,13 @@ export type LengthStyle = Readonly<{ decimal: DecimalMark; system?: LengthSystem
 /**
  * A length of thread with the digits a tape knows.
  *
- * Metric: mm under 10 cm, cm under 1 m, then m. Imperial: inches under a yard, then yards.
+ * Metric: mm under 10 cm, cm under 1 m, then m. Imperial: inches under a yard, then yards. Nothing is
+ * 0 m or 0 yd, as a spool is read.
  * @example formatThread(threadMm(4123), { decimal: '.' }) // 4.12 m
  */
 export function formatThread(length: ThreadMm, style: LengthStyle): string {
   const size = Math.abs(length)
+  if (length === 0) return style.system === 'imperial' ? '0 yd' : '0 m'
   if (style.system === 'imperial') {
     return size < 914
       ? figure(length, { perUnit: '25.4', digits: 1, unit: 'in', mark: style.decimal })

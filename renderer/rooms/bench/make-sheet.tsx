@@ -6,12 +6,12 @@ import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
+import { DateInput } from '../../ui/date-input.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { Picker } from '../../ui/picker.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
-import { TextInput } from '../../ui/text-input.tsx'
 import { BenchTime } from './bench-time.tsx'
 import { PickList } from './pick-list.tsx'
 
@@ -115,7 +115,7 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
           options={(shop?.places ?? []).map(({ id, name }) => ({ value: id, label: name }))}
           onChange={setPlace}
         />
-        <TextInput label="Made on" type="date" value={madeOn} onChange={setMadeOn} />
+        <DateInput label="Made on" today={format.today} value={madeOn} onChange={setMadeOn} />
         <BenchTime decimal={format.decimal} onTime={setBenchS} />
       </div>
       {finish.refusal !== undefined && <RefusalNotice refusal={finish.refusal} />}

@@ -1,5 +1,5 @@
 import type { CallInput } from '../../../shared-core/contract/calls.ts'
-import { addDays, calendarDate } from '../../../shared-core/units/calendar-date.ts'
+import { addDays, calendarDate, isCalendarDate } from '../../../shared-core/units/calendar-date.ts'
 import type { Order } from './order-words.ts'
 
 export type OrderInput = CallInput<'orders.save'>['order']
@@ -85,7 +85,8 @@ export function inputOf(draft: OrderDraft): OrderInput | null {
           },
         ],
   )
-  if (lines.length === 0 || draft.dueOn === '' || draft.promisedOn === '') return null
+  if (lines.length === 0 || !isCalendarDate(draft.dueOn) || !isCalendarDate(draft.promisedOn))
+    return null
   const { customer, promisedOn, dueOn, note } = draft
   return { customer, promisedOn, dueOn, note, lines }
 }

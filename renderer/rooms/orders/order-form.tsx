@@ -5,6 +5,7 @@ import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button, ButtonLink } from '../../ui/button.tsx'
+import { DateInput } from '../../ui/date-input.tsx'
 import { EmptyState } from '../../ui/empty-state.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { TextArea, TextInput } from '../../ui/text-input.tsx'
@@ -73,7 +74,7 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
           kind="primary"
           icon="check"
           busy={save.isBusy}
-          disabled={input === null}
+          disabled={draft.lines.every(({ designId }) => designId === null)}
           onClick={() => void submit()}
         >
           {id === undefined ? 'Promise it' : 'Save'}
@@ -93,20 +94,20 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
           <div className="order-head">
             <TextInput
               label="For"
+              longest={120}
               hint="A shop, a market or an order number."
               value={draft.customer}
               onChange={(customer) => set({ customer })}
             />
-            <TextInput
+            <DateInput
               label="Promised on"
-              type="date"
+              today={format.today}
               value={draft.promisedOn}
               onChange={(promisedOn) => set({ promisedOn })}
             />
-            <TextInput
+            <DateInput
               label="Due"
-              type="date"
-              hint={draft.dueOn === '' ? undefined : format.away(draft.dueOn)}
+              today={format.today}
               value={draft.dueOn}
               onChange={(dueOn) => set({ dueOn })}
             />
@@ -131,15 +132,16 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
               Another design
             </Button>
           </div>
+          {cover.refusal !== undefined && <RefusalNotice refusal={cover.refusal} />}
+          {cover.value !== undefined && <CoverView cover={cover.value} format={format} />}
           <TextArea
             label="Note"
+            longest={2_000}
             optional
             rows={2}
             value={draft.note}
             onChange={(note) => set({ note })}
           />
-          {cover.refusal !== undefined && <RefusalNotice refusal={cover.refusal} />}
-          {cover.value !== undefined && <CoverView cover={cover.value} format={format} />}
         </div>
       )}
     </Room>

@@ -12,7 +12,7 @@ import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { Table } from '../../ui/table.tsx'
 import type { Column } from '../../ui/table-column.ts'
 import { NEW_ORDER } from './order-places.ts'
-import { type Order, type OrderCover, stateWords } from './order-words.ts'
+import { type Order, type OrderCover, stateWords, worthOf } from './order-words.ts'
 
 type Covers = ReadonlyMap<string, OrderCover>
 
@@ -30,9 +30,11 @@ export function OrderList() {
     <Room
       title="Orders"
       actions={
-        <ButtonLink kind="primary" icon="add" href={hrefTo({ room: 'orders', id: NEW_ORDER })}>
-          New order
-        </ButtonLink>
+        all.value?.orders.length === 0 ? undefined : (
+          <ButtonLink kind="primary" icon="add" href={hrefTo({ room: 'orders', id: NEW_ORDER })}>
+            New order
+          </ButtonLink>
+        )
       }
     >
       {shown.refusal !== undefined && <RefusalNotice refusal={shown.refusal} />}
@@ -41,7 +43,7 @@ export function OrderList() {
           picture="calendar"
           action={
             <ButtonLink kind="primary" icon="add" href={hrefTo({ room: 'orders', id: NEW_ORDER })}>
-              Enter an order
+              New order
             </ButtonLink>
           }
         >
@@ -108,7 +110,7 @@ function columns(format: Format, covers: Covers): readonly Column<Order>[] {
       key: 'total',
       head: 'Worth',
       align: 'end',
-      cell: ({ totalMinor }) => format.money(totalMinor),
+      cell: (order) => worthOf(order, format),
     },
     {
       key: 'state',

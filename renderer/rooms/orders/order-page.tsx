@@ -1,4 +1,3 @@
-import type { Format } from '../../app/format.ts'
 import { go } from '../../app/place.ts'
 import { Room } from '../../app/room.tsx'
 import { useAct } from '../../app/use-act.ts'
@@ -9,7 +8,7 @@ import { FigureList } from '../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { Table } from '../../ui/table.tsx'
 import { CoverView } from './cover-view.tsx'
-import type { Order } from './order-words.ts'
+import { type Order, worthOf } from './order-words.ts'
 
 /** One order: what was promised, how far it is, and whether stock covers the rest. */
 export function OrderPage({ id }: Readonly<{ id: string }>) {
@@ -28,7 +27,7 @@ export function OrderPage({ id }: Readonly<{ id: string }>) {
           <FigureList
             figures={[
               { label: 'Due', value: format.date(order.dueOn), note: format.away(order.dueOn) },
-              { label: 'Worth', value: worthWords(order, format) },
+              { label: 'Worth', value: worthOf(order, format) },
               { label: 'Promised', value: format.date(order.promisedOn) },
             ]}
           />
@@ -75,13 +74,6 @@ export function OrderPage({ id }: Readonly<{ id: string }>) {
       {cover.refusal !== undefined && <RefusalNotice refusal={cover.refusal} />}
     </Room>
   )
-}
-
-/** Nothing agreed is not worth nothing. */
-function worthWords({ lines, totalMinor }: Order, format: Format): string {
-  return lines.every(({ priceMinor }) => priceMinor === null)
-    ? 'not agreed'
-    : format.money(totalMinor)
 }
 
 const stateSaid = { open: 'Opened', closed: 'Closed', cancelled: 'Cancelled' } as const

@@ -1,4 +1,5 @@
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
+import type { Format } from '../../app/format.ts'
 import type { BadgeTone } from '../../ui/badge.tsx'
 
 export type Order = CallOutput<'orders.read'>['order']
@@ -11,4 +12,11 @@ export const stateWords: Readonly<Record<Order['state'], readonly [BadgeTone, st
   ready: ['good', 'Made'],
   closed: ['quiet', 'Closed'],
   cancelled: ['quiet', 'Cancelled'],
+}
+
+/** What an order is worth in words: nothing agreed is not worth nothing. */
+export function worthOf({ lines, totalMinor }: Order, format: Format): string {
+  return lines.every(({ priceMinor }) => priceMinor === null)
+    ? 'not agreed'
+    : format.money(totalMinor)
 }

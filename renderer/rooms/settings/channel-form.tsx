@@ -73,6 +73,7 @@ export function ChannelForm({
       {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
       <TextInput
         label="Name"
+        longest={120}
         value={fields.name}
         onChange={(name) => setFields({ ...fields, name })}
       />

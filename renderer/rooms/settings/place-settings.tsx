@@ -82,7 +82,7 @@ function PlaceForm({
       }
     >
       {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
-      <TextInput label="Name" value={name} onChange={setName} />
+      <TextInput label="Name" longest={120} value={name} onChange={setName} />
       <Select
         label="Pieces there are sold through"
         value={channel}

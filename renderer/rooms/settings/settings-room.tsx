@@ -43,7 +43,7 @@ export function SettingsRoom() {
             {
               value: 'workshop',
               label: 'Workshop',
-              panel: <WorkshopSettings workshop={workshop} />,
+              panel: <WorkshopSettings key={workshop.decimalMark} workshop={workshop} />,
             },
             {
               value: 'channels',

@@ -87,7 +87,7 @@ function SupplierForm({
       }
     >
       {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
-      <TextInput label="Name" value={name} onChange={setName} />
+      <TextInput label="Name" longest={120} value={name} onChange={setName} />
       <QuantityInput
         label="From order to your door"
         unit="days"
@@ -95,7 +95,7 @@ function SupplierForm({
         parse={(text) => parseCount(text, { decimal })}
         onText={(text, value) => setDays([text, value])}
       />
-      <TextArea label="Note" optional rows={3} value={note} onChange={setNote} />
+      <TextArea label="Note" longest={2_000} optional rows={3} value={note} onChange={setNote} />
     </SideSheet>
   )
 }

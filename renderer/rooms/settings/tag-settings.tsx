@@ -18,18 +18,21 @@ export function TagSettings({ workshop }: Readonly<{ workshop: Workshop }>) {
       {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
       <TextArea
         label="Who made it, and how to reach you"
+        longest={200}
         rows={2}
         value={fields.tagMaker}
         onChange={(tagMaker) => setFields({ ...fields, tagMaker })}
       />
       <TextArea
         label="How to care for it"
+        longest={200}
         rows={2}
         value={fields.tagCare}
         onChange={(tagCare) => setFields({ ...fields, tagCare })}
       />
       <TextArea
         label="Caution"
+        longest={200}
         hint="Small parts are not for young children. For metals, write what your supplier declares, as a supplier’s claim: local rules decide."
         rows={2}
         value={fields.tagCaution}

@@ -21,7 +21,7 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
   const [rate, setRate] = useState(format.money(workshop.hourlyRateMinor))
   const [margin, setMargin] = useState(format.percent(workshop.marginPercent))
   const [step, setStep] = useState(format.money(workshop.priceStepMinor))
-  const [scale, setScale] = useState(format.mass(workshop.scaleResolutionMg))
+  const [scale, setScale] = useState(format.exactly(workshop.scaleResolutionMg, 'mg'))
   const [unread, setUnread] = useState<ReadonlySet<string>>(new Set())
   const save = useAct('workshop.save', { said: () => 'Saved the workshop' })
   /** Takes a figure that was read; remembers one that was not, so that nothing half-typed is saved. */
@@ -37,10 +37,15 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
     void save.act({ workshop: rest })
   }
   return (
-    <div className="settings-form">
-      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+    <div className="settings-form settings-wide">
+      {save.refusal !== undefined && (
+        <div className="settings-whole">
+          <RefusalNotice refusal={save.refusal} />
+        </div>
+      )}
       <TextInput
         label="Workshop’s name"
+        longest={120}
         value={fields.name}
         onChange={(name) => setFields({ ...fields, name })}
       />
@@ -62,11 +67,6 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
           take('rate', value && { hourlyRateMinor: value.amountMinor })
         }}
       />
-      <OverheadFields
-        overhead={fields.overhead}
-        format={format}
-        onOverhead={(overhead) => take('overhead', overhead && { overhead })}
-      />
       <QuantityInput
         label="Margin wanted, of the price without tax"
         text={margin}
@@ -75,6 +75,11 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
           setMargin(text)
           take('margin', value === undefined ? undefined : { marginPercent: percentOf(value) })
         }}
+      />
+      <OverheadFields
+        overhead={fields.overhead}
+        format={format}
+        onOverhead={(overhead) => take('overhead', overhead && { overhead })}
       />
       <QuantityInput
         label="Round prices up to a whole multiple of"
@@ -96,7 +101,7 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
       />
       <QuantityInput
         label="Smallest step of your scale"
-        hint="Such as 0.01 g. It decides how exactly beads can be told by weight."
+        hint={`Such as ${format.exactly(10, 'mg')}. It decides how exactly beads can be told by weight.`}
         text={scale}
         parse={(text) => parseMass(text, { decimal })}
         onText={(text, value) => {
@@ -104,12 +109,12 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
           take('scale', value === undefined ? undefined : { scaleResolutionMg: value })
         }}
       />
-      <div>
+      <div className="settings-whole">
         <Button kind="primary" busy={save.isBusy} disabled={unread.size > 0} onClick={submit}>
           Save
         </Button>
       </div>
-      <p className="quiet">
+      <p className="quiet settings-whole">
         Money is kept in {workshop.currency}. These are working figures; a licensed adviser and
         local law decide on tax and books.
       </p>

@@ -4,11 +4,11 @@ import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
+import { DateInput } from '../../ui/date-input.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
-import { TextInput } from '../../ui/text-input.tsx'
 import type { Piece } from './shelf-room.tsx'
 
 /** Records a sale of one piece. Fees, tax and what it earned are computed by the service. */
@@ -74,7 +74,7 @@ export function SellSheet({ piece, onClose }: Readonly<{ piece: Piece; onClose: 
         parse={(text) => parseMoney(text, { currency: format.currency, decimal: format.decimal })}
         onText={(text, value) => setPrice([text, value?.amountMinor])}
       />
-      <TextInput label="Sold on" type="date" value={soldOn} onChange={setSoldOn} />
+      <DateInput label="Sold on" today={format.today} value={soldOn} onChange={setSoldOn} />
       <p className="quiet">Tax and fees are working figures; your adviser and local law decide.</p>
     </SideSheet>
   )

@@ -47,19 +47,21 @@ export function ShelfRoom() {
     <Room
       title="Shelf"
       actions={
-        <>
-          <Button icon="forward" disabled={picked.length === 0} onClick={() => setOpen('move')}>
-            Move
-          </Button>
-          <Button
-            kind="primary"
-            icon="tag"
-            disabled={picked.length === 0}
-            onClick={() => setOpen('tags')}
-          >
-            {picked.length === 0 ? 'Print tags' : `Print ${format.counted(picked.length, 'tag')}`}
-          </Button>
-        </>
+        all.value?.pieces.length === 0 ? undefined : (
+          <>
+            <Button icon="forward" disabled={picked.length === 0} onClick={() => setOpen('move')}>
+              Move
+            </Button>
+            <Button
+              kind="primary"
+              icon="tag"
+              disabled={picked.length === 0}
+              onClick={() => setOpen('tags')}
+            >
+              {picked.length === 0 ? 'Print tags' : `Print ${format.counted(picked.length, 'tag')}`}
+            </Button>
+          </>
+        )
       }
     >
       {list.refusal !== undefined && <RefusalNotice refusal={list.refusal} />}

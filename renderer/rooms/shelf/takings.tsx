@@ -1,24 +1,26 @@
 import { useState } from 'react'
+import { isCalendarDate } from '../../../shared-core/units/calendar-date.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
+import { DateInput } from '../../ui/date-input.tsx'
 import { Table } from '../../ui/table.tsx'
-import { TextInput } from '../../ui/text-input.tsx'
 
 /** What was sold between two days, by channel. */
 export function Takings() {
   const format = useFormat()
   const [from, setFrom] = useState(`${format.today.slice(0, 8)}01`)
   const [to, setTo] = useState(format.today)
-  const isRange = from !== '' && to !== '' && from <= to
+  const areDays = isCalendarDate(from) && isCalendarDate(to)
+  const isRange = areDays && from <= to
   const { value } = useCall('takings.read', isRange ? { from, to } : null)
   return (
     <section className="shelf-takings">
       <header>
         <h2>Takings</h2>
-        <TextInput label="From" type="date" value={from} onChange={setFrom} />
-        <TextInput label="To" type="date" value={to} onChange={setTo} />
+        <DateInput label="From" today={format.today} value={from} onChange={setFrom} />
+        <DateInput label="To" today={format.today} value={to} onChange={setTo} />
       </header>
-      {!isRange && <p className="quiet">The first day must not be after the last.</p>}
+      {areDays && !isRange && <p className="quiet">The first day must not be after the last.</p>}
       {isRange && (
         <Table
           caption="Takings by channel"

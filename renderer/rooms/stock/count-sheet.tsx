@@ -100,7 +100,7 @@ export function CountSheet({
               ]),
         ]}
       />
-      <TextInput label="Why it differs" optional value={note} onChange={setNote} />
+      <TextInput label="Why it differs" longest={2_000} optional value={note} onChange={setNote} />
     </SideSheet>
   )
 }

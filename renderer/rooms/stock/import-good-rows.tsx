@@ -5,7 +5,7 @@ import { Swatch } from '../../ui/swatch.tsx'
 import { Table } from '../../ui/table.tsx'
 import type { Column } from '../../ui/table-column.ts'
 import { counted, type StockPreview } from './import-words.ts'
-import { kindWords } from './material-words.ts'
+import { kindWords, unknownWords } from './material-words.ts'
 
 type Row = StockPreview['rows'][number]
 
@@ -34,13 +34,18 @@ function columns(format: Format): readonly Column<Row>[] {
     {
       key: 'name',
       head: 'Material',
-      cell: ({ name, code, colourHex, finish }) => (
+      cell: ({ name, code, colourHex, finish, remarks }) => (
         <span className="stock-name">
           <Swatch
             look={colourHex === null ? null : { hex: colourHex, finish: finish ?? 'opaque' }}
             name={name}
           />
           <span className="stock-code">{code}</span>
+          {remarks.map((remark) => (
+            <span key={remark} className="import-remark">
+              {remark}
+            </span>
+          ))}
         </span>
       ),
     },
@@ -50,7 +55,7 @@ function columns(format: Format): readonly Column<Row>[] {
       head: 'On hand',
       align: 'end',
       cell: ({ quantity, unit }) =>
-        quantity === null ? 'not weighed' : format.quantity(quantity, unit),
+        quantity === null ? unknownWords[unit].toLowerCase() : format.exactly(quantity, unit),
     },
     { key: 'lot', head: 'Dye lot', cell: ({ dyeLot }) => dyeLot },
     {
@@ -60,22 +65,14 @@ function columns(format: Format): readonly Column<Row>[] {
       cell: ({ packQuantity, packPriceMinor, unit }) =>
         packQuantity === null || packPriceMinor === null
           ? ''
-          : `${format.quantity(packQuantity, unit)} for ${format.money(packPriceMinor)}`,
+          : `${format.exactly(packQuantity, unit)} for ${format.money(packPriceMinor)}`,
     },
     { key: 'supplier', head: 'Supplier', cell: ({ supplier }) => supplier },
     {
       key: 'becomes',
       head: 'Becomes',
-      cell: ({ becomes, remarks }) => (
-        <>
-          {becomes === 'new-material' ? 'a new material' : 'another lot'}
-          {remarks.map((remark) => (
-            <div key={remark} className="quiet">
-              {remark}
-            </div>
-          ))}
-        </>
-      ),
+      width: '8.5rem',
+      cell: ({ becomes }) => (becomes === 'new-material' ? 'a new material' : 'another lot'),
     },
   ]
 }

@@ -94,9 +94,15 @@ function OpenForm({
           onChange={(kind) => set(kindPatch(kind))}
         />
       )}
-      <TextInput label="Name" value={fields.name} onChange={(name) => set({ name })} />
+      <TextInput
+        label="Name"
+        longest={120}
+        value={fields.name}
+        onChange={(name) => set({ name })}
+      />
       <TextInput
         label="Code"
+        longest={40}
         hint="As you write it on the tube."
         value={fields.code}
         onChange={(code) => set({ code })}
@@ -105,6 +111,7 @@ function OpenForm({
       {fields.kind === 'thread' && <ThreadField fields={fields} set={set} />}
       <TextInput
         label="Drawer"
+        longest={40}
         optional
         value={fields.drawer}
         onChange={(drawer) => set({ drawer })}
@@ -113,6 +120,7 @@ function OpenForm({
       {fields.kind === 'finding' && (
         <TextArea
           label="What the supplier declares"
+          longest={2_000}
           hint="Nickel release, lead, cadmium. A supplier’s claim, not a test: local rules decide."
           optional
           rows={3}
@@ -122,6 +130,7 @@ function OpenForm({
       )}
       <TextArea
         label="Note"
+        longest={2_000}
         optional
         rows={3}
         value={fields.note}

@@ -116,7 +116,7 @@ function Detail({ detail, format, onOpen }: DetailProps) {
         <Swatch look={lookOf(material)} size={40} />
         <span className="stock-code">{material.code}</span>
         {material.drawer !== '' && <span>drawer {material.drawer}</span>}
-        <AlertBadge alert={material.alert} />
+        <AlertBadge {...material} />
       </p>
       {material.declaration !== '' && (
         <p className="quiet">

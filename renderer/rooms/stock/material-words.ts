@@ -12,13 +12,20 @@ export const kindWords: Readonly<Record<MaterialRow['kind'], string>> = {
   packaging: 'Packaging',
 }
 
-/** An alert in a word, with the tone of its shape. */
+/** A material in a lot that nobody has weighed, measured or counted yet. */
+export const unknownWords: Readonly<Record<MaterialRow['unit'], string>> = {
+  mg: 'Not weighed',
+  mm: 'Not measured',
+  piece: 'Not counted',
+}
+
+/** An alert in a word, with the tone of its shape. What is not known yet is named by its unit. */
 export const alertWords: Readonly<Record<MaterialRow['alert'], readonly [BadgeTone, string]>> = {
   none: ['good', 'Enough'],
   low: ['attention', 'Low'],
   out: ['bad', 'None left'],
   short: ['bad', 'Short for orders'],
-  unweighed: ['quiet', 'Not weighed'],
+  unweighed: ['quiet', unknownWords.mg],
 }
 
 /** How a material is drawn beside its name; null for what has no colour. */

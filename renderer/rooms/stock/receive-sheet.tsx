@@ -4,6 +4,7 @@ import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
+import { DateInput } from '../../ui/date-input.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
@@ -76,6 +77,7 @@ export function ReceiveSheet({
       />
       <TextInput
         label="Dye lot"
+        longest={60}
         hint="As on the label; it keeps lots apart within a piece."
         optional
         value={dyeLot}
@@ -98,7 +100,13 @@ export function ReceiveSheet({
         options={[{ value: NO_SUPPLIER, label: 'not named' }, ...suppliers]}
         onChange={setSupplier}
       />
-      <TextInput label="Bought on" type="date" value={boughtOn} onChange={setBoughtOn} />
+      <DateInput
+        optional
+        label="Bought on"
+        today={format.today}
+        value={boughtOn}
+        onChange={setBoughtOn}
+      />
     </SideSheet>
   )
 }

@@ -30,6 +30,8 @@ export function StockImport() {
   )
 }
 
+const MOST_NAMED = 8
+
 function Preview({ file }: Readonly<{ file: FileBytes }>) {
   const [columns, setColumns] = useState<StockColumn[]>()
   const [decimalMark, setDecimalMark] = useState<',' | '.'>()
@@ -77,10 +79,13 @@ function Understood({
   const { encoding, delimiter, decimalMark } = preview.understood
   return (
     <div className="import-understood">
-      <p>
-        <strong>{fileName}</strong> is read as {encoding}, columns parted by {delimiter}. Nothing is
-        written yet.
-      </p>
+      <div>
+        <p>
+          <strong>{fileName}</strong> is read as {encoding}, columns parted by {delimiter}. Nothing
+          is written yet.
+        </p>
+        <p className="import-sum">{sumUp(preview)}</p>
+      </div>
       <SegmentedChoice
         label="Decimal mark"
         value={decimalMark}
@@ -94,6 +99,16 @@ function Understood({
   )
 }
 
+/** How the rows stand, with the numbers of the lines to look at: the list itself is further down. */
+function sumUp({ rows, badRows }: StockPreview): string {
+  const ready = `${counted(rows.length, 'row')} can be taken`
+  if (badRows.length === 0) return `${ready}.`
+  const named = badRows.slice(0, MOST_NAMED).map(({ line }) => line)
+  const more = badRows.length > MOST_NAMED ? ' and more' : ''
+  const lines = named.length === 1 ? 'line' : 'lines'
+  return `${ready}, ${badRows.length} cannot: ${lines} ${named.join(', ')}${more}, told below.`
+}
+
 function Confirm({
   preview,
   isBusy,
@@ -102,7 +117,7 @@ function Confirm({
   const { rows, badRows, faults } = preview
   const leaving = badRows.length === 0 ? '' : `, leave out ${badRows.length}`
   return (
-    <div className="import-confirm">
+    <div className="import-confirm stays-at-foot">
       <Button
         kind="primary"
         icon="check"

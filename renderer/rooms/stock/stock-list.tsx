@@ -15,7 +15,7 @@ import { Table } from '../../ui/table.tsx'
 import type { Column } from '../../ui/table-column.ts'
 import { TextInput } from '../../ui/text-input.tsx'
 import { MaterialForm } from './material-form.tsx'
-import { alertWords, kindWords, lookOf, type MaterialRow } from './material-words.ts'
+import { alertWords, kindWords, lookOf, type MaterialRow, unknownWords } from './material-words.ts'
 import { BRING_IN } from './stock-places.ts'
 
 type KindChoice = 'all' | MaterialRow['kind']
@@ -45,14 +45,16 @@ export function StockList() {
     <Room
       title="Stock"
       actions={
-        <>
-          <ButtonLink icon="file" href={hrefTo({ room: 'stock', id: BRING_IN })}>
-            Bring in a spreadsheet
-          </ButtonLink>
-          <Button kind="primary" icon="add" onClick={() => setAdding(true)}>
-            New material
-          </Button>
-        </>
+        isEmpty ? undefined : (
+          <>
+            <ButtonLink icon="file" href={hrefTo({ room: 'stock', id: BRING_IN })}>
+              Bring in a spreadsheet
+            </ButtonLink>
+            <Button kind="primary" icon="add" onClick={() => setAdding(true)}>
+              New material
+            </Button>
+          </>
+        )
       }
     >
       {all.refusal !== undefined && <RefusalNotice refusal={all.refusal} />}
@@ -95,7 +97,9 @@ function EmptyStock({ onAdd }: Readonly<{ onAdd: () => void }>) {
           <ButtonLink kind="primary" icon="file" href={hrefTo({ room: 'stock', id: BRING_IN })}>
             Bring in a spreadsheet
           </ButtonLink>
-          <Button onClick={onAdd}>Enter one by hand</Button>
+          <Button icon="add" onClick={onAdd}>
+            New material
+          </Button>
         </div>
       }
     >
@@ -177,7 +181,7 @@ function columns(format: Format): readonly Column<MaterialRow>[] {
       align: 'end',
       sortBy: ({ beads }) => beads?.value ?? null,
       cell: ({ beads }) =>
-        beads === null
+        beads === null || beads.value === 0
           ? ''
           : `${beads.basis === 'exact' ? '' : 'about '}${format.count(rounded(beads.value))}`,
     },
@@ -192,7 +196,7 @@ function columns(format: Format): readonly Column<MaterialRow>[] {
       key: 'alert',
       head: 'State',
       sortBy: ({ alert }) => Object.keys(alertWords).indexOf(alert),
-      cell: ({ alert }) => <AlertBadge alert={alert} />,
+      cell: (row) => <AlertBadge {...row} />,
     },
   ]
 }
@@ -203,7 +207,7 @@ function rounded(beads: number): number {
   return Math.round(beads / step) * step
 }
 
-export function AlertBadge({ alert }: Readonly<{ alert: MaterialRow['alert'] }>) {
+export function AlertBadge({ alert, unit }: Pick<MaterialRow, 'alert' | 'unit'>) {
   const [tone, words] = alertWords[alert]
-  return <Badge tone={tone}>{words}</Badge>
+  return <Badge tone={tone}>{alert === 'unweighed' ? unknownWords[unit] : words}</Badge>
 }

@@ -8,6 +8,7 @@ import { ProgressBar } from '../../../renderer/ui/progress-bar.tsx'
 import { QuantityInput } from '../../../renderer/ui/quantity-input.tsx'
 import { Table } from '../../../renderer/ui/table.tsx'
 import { TextInput } from '../../../renderer/ui/text-input.tsx'
+import { formatCount } from '../../../shared-core/units/format-number.ts'
 import { parseMass } from '../../../shared-core/units/parse-mass.ts'
 
 const nothing = () => {}
@@ -40,6 +41,21 @@ describe('TextInput', () => {
     expect(described).toHaveLength(2)
     for (const id of described) expect(markup).toContain(`id="${id}"`)
     expect(attribute(input, 'aria-invalid')).toBe('true')
+  })
+})
+
+describe('TextInput with a bound', () => {
+  const text = (value: string) =>
+    renderToStaticMarkup(<TextInput label="Name" longest={120} value={value} onChange={nothing} />)
+
+  it('keeps a text that is too long as it was pasted, and says by how much', () => {
+    const markup = text('x'.repeat(10_000))
+    expect(markup).toContain('x'.repeat(10_000))
+    expect(markup).toContain(`That is ${formatCount(10_000)} characters. Shorten it to 120 at most.`)
+  })
+
+  it('counts without the spaces around it', () => {
+    expect(text(`  ${'x'.repeat(120)}  `)).not.toContain('field-error')
   })
 })
 

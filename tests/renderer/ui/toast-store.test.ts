@@ -1,5 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { closeToast, onToasts, readToasts, showToast } from '../../../renderer/ui/toast-store.ts'
+import {
+  closeToast,
+  holdToasts,
+  onToasts,
+  readToasts,
+  showToast,
+} from '../../../renderer/ui/toast-store.ts'
 
 beforeEach(() => vi.useFakeTimers())
 afterEach(() => {
@@ -20,6 +26,24 @@ describe('toasts', () => {
     showToast({ text: 'Nothing to undo.', tone: 'refused' })
     vi.advanceTimersByTime(60_000)
     expect(readToasts()).toHaveLength(1)
+  })
+
+  it('wait while they are looked at, and go once they are not', () => {
+    showToast({ text: 'Made 4 pairs' })
+    holdToasts(true)
+    vi.advanceTimersByTime(60_000)
+    expect(readToasts()).toHaveLength(1)
+    holdToasts(false)
+    expect(readToasts()).toHaveLength(0)
+  })
+
+  it('go in time again after one that was looked at is closed', () => {
+    const id = showToast({ text: 'Made 4 pairs' })
+    holdToasts(true)
+    closeToast(id)
+    showToast({ text: 'Made 2 pairs' })
+    vi.advanceTimersByTime(11_000)
+    expect(readToasts()).toHaveLength(0)
   })
 
   it('are three at most, the newest kept', () => {

@@ -6,9 +6,10 @@ import { Room } from '../../../app/room.tsx'
 import { useAct } from '../../../app/use-act.ts'
 import { useCall } from '../../../app/use-call.ts'
 import { Button } from '../../../ui/button.tsx'
+import { DateInput } from '../../../ui/date-input.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { Select } from '../../../ui/select.tsx'
-import { TextArea, TextInput } from '../../../ui/text-input.tsx'
+import { TextArea } from '../../../ui/text-input.tsx'
 import { bookingWords } from './booking-words.ts'
 import {
   type BenchRead,
@@ -71,9 +72,9 @@ export function FinishDesk({
             options={places.map(({ id, name }) => ({ value: id, label: name }))}
             onChange={setPlace}
           />
-          <TextInput label="Made on" type="date" value={madeOn} onChange={setMadeOn} />
+          <DateInput label="Made on" today={format.today} value={madeOn} onChange={setMadeOn} />
         </FinishFields>
-        <TextArea label="Note" optional rows={2} value={note} onChange={setNote} />
+        <TextArea label="Note" longest={2_000} optional rows={2} value={note} onChange={setNote} />
         {faults
           .filter(({ field }) => field === undefined || !AT_FIELD.test(field))
           .map((fault) => (

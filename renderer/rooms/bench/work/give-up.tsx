@@ -30,7 +30,7 @@ export function GiveUp({ work }: Readonly<{ work: BenchWork }>) {
         }
       >
         <p>Nothing is booked: the beads stay in the books, and what the work held is free again.</p>
-        <TextArea label="Why" optional value={note} onChange={setNote} />
+        <TextArea label="Why" longest={2_000} optional value={note} onChange={setNote} />
         {giveUp.refusal !== undefined && <RefusalNotice refusal={giveUp.refusal} />}
       </SideSheet>
     </>

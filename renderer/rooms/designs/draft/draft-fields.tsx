@@ -32,7 +32,7 @@ export function DraftFields({ draft, onChange, decimal, nameError }: DraftFields
       <TextInput
         label="Name"
         value={draft.name}
-        maxLength={120}
+        longest={120}
         error={nameError}
         onChange={(name) => set({ name })}
       />
@@ -63,7 +63,7 @@ export function DraftFields({ draft, onChange, decimal, nameError }: DraftFields
           label="What you call it"
           hint="Piece, band, pendant: as it stands on tags"
           value={draft.unitName}
-          maxLength={40}
+          longest={40}
           onChange={(unitName) => set({ unitName })}
         />
       )}

@@ -62,7 +62,7 @@ function ExtraRow({
         labelHidden
         placeholder={kind === 'finding' ? 'Finding, such as ear wire' : 'Packaging, such as card'}
         value={name}
-        maxLength={120}
+        longest={120}
         onChange={(next) => onChange({ name: next })}
       />
       <QuantityInput

@@ -97,7 +97,7 @@ export function ColourwaySheet({
       <TextInput
         label="Name"
         value={name}
-        maxLength={120}
+        longest={120}
         error={
           isNameMissing && name.trim() === ''
             ? 'The colourway has no name yet. Late summer or Night tide would do.'

@@ -65,7 +65,7 @@ export function DetailsSheet({
       <TextInput
         label="Name"
         value={name}
-        maxLength={120}
+        longest={120}
         error={name.trim() === '' ? 'A design needs a name.' : undefined}
         onChange={setName}
       />
@@ -73,7 +73,7 @@ export function DetailsSheet({
       <TextInput
         label="What one unit is called"
         value={body.unitName}
-        maxLength={40}
+        longest={40}
         error={body.unitName.trim() === '' ? 'Pair, band or piece: tags need a word.' : undefined}
         onChange={(unitName) => set({ unitName })}
       />

@@ -31,7 +31,7 @@ export function ExtraFields({ body, format, onChange }: ExtraFieldsProps) {
             label={extra.kind === 'finding' ? 'Finding' : 'Packaging'}
             labelHidden
             value={extra.name}
-            maxLength={120}
+            longest={120}
             refuse={(text) => (text.trim() === '' ? 'It needs a name.' : undefined)}
             onKeep={(name) => change({ ...extra, name }, `Rename ${extra.name}`)}
           />

@@ -2,6 +2,7 @@ import { type FocusEvent, type KeyboardEvent, type ReactNode, useState } from 'r
 import type { ParseResult } from '../../../../shared-core/units/parse-options.ts'
 import { QuantityInput } from '../../../ui/quantity-input.tsx'
 import { TextInput } from '../../../ui/text-input.tsx'
+import { tooLong } from '../../../ui/too-long.ts'
 
 /** A text that changes its design once it is done: on leaving the field or by Enter. Escape takes the typing back. */
 export function KeptText({
@@ -10,6 +11,7 @@ export function KeptText({
   onKeep,
   refuse,
   onTry,
+  longest,
   ...rest
 }: Readonly<{
   label: string
@@ -21,13 +23,14 @@ export function KeptText({
   onTry?: (value: string | undefined) => void
   hint?: ReactNode
   labelHidden?: boolean
-  maxLength?: number
+  longest?: number
   placeholder?: string
 }>) {
   const [typed, setTyped] = useState<string>()
   const text = typed ?? value
+  const fault = typed === undefined ? undefined : (tooLong(typed, longest) ?? refuse?.(typed))
   function end(keeps: boolean) {
-    const isKept = keeps && typed !== undefined && refuse?.(typed) === undefined
+    const isKept = keeps && typed !== undefined && fault === undefined
     if (isKept && typed.trim() !== value) onKeep(typed.trim())
     // What cannot be kept stays to be mended; leaving by Escape drops it.
     if (isKept || !keeps) setTyped(undefined)
@@ -39,7 +42,7 @@ export function KeptText({
         {...rest}
         label={label}
         value={text}
-        error={typed === undefined ? undefined : refuse?.(typed)}
+        error={fault}
         onChange={(next) => {
           setTyped(next)
           onTry?.(next)

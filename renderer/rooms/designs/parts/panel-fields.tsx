@@ -27,7 +27,7 @@ export function PanelFields({
       <KeptText
         label="Name of the panel"
         value={name}
-        maxLength={120}
+        longest={120}
         refuse={(text) => (text.trim() === '' ? 'A part needs a name.' : undefined)}
         onKeep={(next) => onChange(`Rename ${name}`, { ...panel, name: next })}
       />

@@ -28,7 +28,7 @@ export function StrandFields({ strand, body, format, onChange, onTry }: StrandFi
       <KeptText
         label="Name of the strand"
         value={name}
-        maxLength={120}
+        longest={120}
         refuse={(text) => (text.trim() === '' ? 'A part needs a name.' : undefined)}
         onKeep={(next) => onChange(`Rename ${name}`, { ...strand, name: next })}
       />
@@ -45,7 +45,7 @@ export function StrandFields({ strand, body, format, onChange, onTry }: StrandFi
         label="Its beads, from the panel outwards"
         hint="Runs of a number and a slot, such as 12A 1B"
         value={beads}
-        maxLength={20_000}
+        longest={20_000}
         refuse={(text) => {
           const read = parseStrandBeads(text, slots)
           return read.ok ? undefined : `${read.error.message} ${read.error.next}`

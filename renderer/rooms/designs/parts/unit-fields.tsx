@@ -31,7 +31,7 @@ export function UnitFields({
       <KeptText
         label="What it is called"
         value={body.unitName}
-        maxLength={40}
+        longest={40}
         refuse={(text) =>
           text.trim() === '' ? 'Pair, band or piece: tags need a word.' : undefined
         }

@@ -53,7 +53,7 @@ export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: 
         label="What is new in it"
         optional
         value={note}
-        maxLength={500}
+        longest={500}
         autoFocus
         onChange={setNote}
         onKeyDown={(event) => {

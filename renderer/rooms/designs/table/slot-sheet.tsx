@@ -40,7 +40,7 @@ export function SlotSheet({
       onClose={onClose}
       actions={
         <>
-          <Button kind="primary" icon="check" onClick={keep}>
+          <Button kind="primary" icon="check" busy={false} onClick={keep}>
             Keep
           </Button>
           <Button
@@ -63,12 +63,7 @@ export function SlotSheet({
           {`Drawn as ${bead.material.name}, which fills it in the first colourway. The colour below is for where no bead is chosen.`}
         </p>
       )}
-      <TextInput
-        label="Name"
-        value={slot.name}
-        maxLength={120}
-        onChange={(name) => set({ name })}
-      />
+      <TextInput label="Name" value={slot.name} longest={120} onChange={(name) => set({ name })} />
       <Field label="Colour">
         {(control) => (
           <input

@@ -1,0 +1,104 @@
+import { type KeyboardEvent, useRef, useState } from 'react'
+import {
+  addDays,
+  type CalendarDate,
+  calendarDate,
+  isCalendarDate,
+} from '../../shared-core/units/calendar-date.ts'
+import { formatDate, formatRelativeDays } from '../../shared-core/units/format-date.ts'
+import { parseDay } from '../../shared-core/units/parse-day.ts'
+import { IconButton } from './button.tsx'
+import { Field, type FieldSays } from './field.tsx'
+import './date-input.css'
+
+type DateInputProps = Omit<FieldSays, 'error'> &
+  Readonly<{
+    /** `2026-12-04`, or empty. */
+    value: string
+    /** Gives `2026-12-04`, empty, or what was typed as it stands while it names no day. */
+    onChange: (value: string) => void
+    /** The day that `in 9 days` is counted from. */
+    today: string
+  }>
+
+/** A day, typed as people say it (4 Dec, 4.12.2026, in 9 days) or taken from a calendar; arrows go a day on. */
+export function DateInput({
+  label,
+  hint,
+  optional,
+  labelHidden,
+  value,
+  onChange,
+  ...rest
+}: DateInputProps) {
+  const today = calendarDate(rest.today)
+  const native = useRef<HTMLInputElement>(null)
+  const [typed, setTyped] = useState({ text: '', value: '' })
+  const written = isCalendarDate(value) ? formatDate(value, today) : value
+  const text = typed.value === value && typed.text !== '' ? typed.text : written
+  const read = parseDay(text, { today })
+  const isMissing = text.trim() === ''
+  const isRefused = !read.ok && !(isMissing && optional === true)
+  function type(next: string): void {
+    const day = parseDay(next, { today })
+    const given = day.ok ? day.value.value : next.trim()
+    setTyped({ text: next, value: given })
+    onChange(given)
+  }
+  function step(event: KeyboardEvent): void {
+    const days = { ArrowUp: 1, ArrowDown: -1 }[event.key]
+    if (days === undefined || !read.ok) return
+    event.preventDefault()
+    type(formatDate(addDays(read.value.value, days), today))
+  }
+  return (
+    <Field
+      {...{ label, hint, optional, labelHidden }}
+      error={isRefused ? `${read.error.message} ${read.error.next}` : undefined}
+    >
+      {(control) => (
+        <>
+          <input
+            {...control}
+            className="input date-input"
+            autoComplete="off"
+            spellCheck={false}
+            value={text}
+            onChange={(event) => type(event.target.value)}
+            onBlur={() => setTyped({ text: '', value: '' })}
+            onKeyDown={step}
+          />
+          <output className="date-away" htmlFor={control.id}>
+            {read.ok && sayDay(read.value, text, today)}
+          </output>
+          <span className="date-calendar">
+            <input
+              ref={native}
+              type="date"
+              className="date-native"
+              tabIndex={-1}
+              aria-hidden="true"
+              value={isCalendarDate(value) ? value : ''}
+              onChange={(event) => event.target.value !== '' && type(event.target.value)}
+            />
+            <IconButton
+              icon="calendar"
+              label={`${label}: take it from a calendar`}
+              onClick={() => native.current?.showPicker()}
+            />
+          </span>
+        </>
+      )}
+    </Field>
+  )
+}
+
+/** How far away the day is, and which one where that is not what stands in the field. */
+function sayDay(
+  read: Readonly<{ value: CalendarDate; understood: string }>,
+  text: string,
+  today: CalendarDate,
+): string {
+  const isWritten = text.trim() === formatDate(read.value, today)
+  return isWritten ? formatRelativeDays(read.value, today) : `= ${read.understood}`
+}
