@@ -58,7 +58,11 @@ function loopInMm(
   toX: (at: number) => number,
   toY: (level: number) => number,
 ): OutlineLoop {
-  const points = Float64Array.from(lattice, (value, i) => (i % 2 === 0 ? toX(value) : toY(value)))
+  const points = new Float64Array(lattice.length)
+  for (let i = 0; i < points.length; i += 2) {
+    points[i] = toX(lattice[i] ?? 0)
+    points[i + 1] = toY(lattice[i + 1] ?? 0)
+  }
   const area = signedArea(points)
   return { points, isHole: area < 0, areaMm2: Math.abs(area) }
 }

@@ -122,17 +122,18 @@ function centresBeyond({ rows }: Chart, pitch: StitchPitch): number {
   return beyond
 }
 
-/** Beads of a row for which x + y is more than `middle`. */
+/** Beads of a row for which x + y is more than `middle`: by pairs, an even cell and an odd one. */
 function beyondInRow(
   cells: Uint16Array,
   { xMm, stepMm, evenMm, oddMm }: RowCentres,
   middle: number,
 ): number {
+  const [even, odd] = [xMm + evenMm, xMm + oddMm]
   let beyond = 0
-  for (let i = 0; i < cells.length; i += 1) {
-    const x = xMm + i * stepMm
-    const y = (i & 1) === 0 ? evenMm : oddMm
-    if (cells[i] !== 0 && x + y > middle) beyond += 1
+  for (let i = 0; i < cells.length; i += 2) {
+    if (cells[i] !== 0 && even + i * stepMm > middle) beyond += 1
+    // Past the end of a row of odd length there is no cell, and none is counted.
+    if ((cells[i + 1] ?? 0) !== 0 && odd + (i + 1) * stepMm > middle) beyond += 1
   }
   return beyond
 }
