@@ -1,5 +1,3 @@
-import { randomBytes } from 'node:crypto'
-
 import type { Answer } from '../../shared-core/contract/calls.ts'
 import { createService } from './service.ts'
 
@@ -15,6 +13,8 @@ export function openService(file: string): Promise<Service> {
 
 /** An id such as `mat_3f9k2m7q0x1y`: 12 characters of base 36, about 62 bits. */
 export function newId(prefix: string): string {
+  // Loaded with the first id: it takes as long as reading the first screen's rows.
+  const { randomBytes } = process.getBuiltinModule('node:crypto')
   const digits = [...randomBytes(12)].map((byte) => (byte % 36).toString(36))
   return `${prefix}_${digits.join('')}`
 }

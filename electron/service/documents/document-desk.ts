@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
-import { Worker } from 'node:worker_threads'
+import type { Worker } from 'node:worker_threads'
 import type { Refusal } from '../../../shared-core/refusal.ts'
 import { Refused } from '../refused.ts'
 import type { TaskAnswer } from './do-document-task.ts'
@@ -40,6 +40,8 @@ export function stopDocuments(): number {
 
 function openDesk(): Desk {
   const waiting: Desk['waiting'] = new Map()
+  // Loaded with the first document, not with the studio.
+  const { Worker } = process.getBuiltinModule('node:worker_threads')
   const opened: Desk = { worker: new Worker(workerFile()), waiting }
   opened.worker.on('message', (message: Message) => hear(opened, message))
   opened.worker.on('error', (cause) => closeDesk(opened, cause))
