@@ -36,7 +36,11 @@ export function openDriver(file: string): Driver {
     copyTo: async (target) => {
       await connection.backup(target)
     },
-    close: () => db.destroy(),
+    close: async () => {
+      await db.destroy()
+      // Kysely closes only what it has asked something.
+      if (connection.open) connection.close()
+    },
   }
 }
 

@@ -62,8 +62,11 @@ async function setUp(
   // Before the log is switched on, so that the mark stands in the file itself from the first moment.
   if (fresh) driver.pragma(`application_id = ${APPLICATION_ID}`)
   setUpConnection(driver, file === ':memory:')
-  const copied = fresh ? undefined : await copyBeforeMigration(driver, file)
-  await migrate(driver, migrations)
+  const version = Number(driver.pragma('user_version'))
+  const isBehind = version < latestVersion
+  const copied = isBehind && !fresh ? await copyBeforeMigration(driver, file, version) : undefined
+  // Asked only then: to find nothing to do, the migrator reads the shape of every table.
+  if (isBehind) await migrate(driver, migrations)
   return {
     db: driver.db,
     close: driver.close,
@@ -71,9 +74,7 @@ async function setUp(
   }
 }
 
-async function copyBeforeMigration(driver: Driver, file: string): Promise<string | undefined> {
-  const version = Number(driver.pragma('user_version'))
-  if (version >= latestVersion) return undefined
+async function copyBeforeMigration(driver: Driver, file: string, version: number): Promise<string> {
   const target = freeName(`${file}.version-${version}`)
   await driver.copyTo(target)
   return target
