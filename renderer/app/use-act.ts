@@ -7,8 +7,11 @@ import { refreshAfter } from './refresh.ts'
 import { undo } from './step-back.ts'
 
 type ActOptions<N extends CallName> = Readonly<{
-  /** What was done, in the maker's words, for the toast with its way back; no toast without it. */
-  said?: (output: CallOutput<N>, input: CallInput<N>) => string
+  /**
+   * What was done, in the maker's words, for the toast with its way back; no toast without it, nor
+   * where it says nothing because nothing was changed and there is no way back to offer.
+   */
+  said?: (output: CallOutput<N>, input: CallInput<N>) => string | undefined
 }>
 
 /** One act of the contract: how to do it, whether it is under way, and why it was last refused. */
@@ -30,10 +33,11 @@ export function useAct<N extends CallName>(name: N, { said }: ActOptions<N> = {}
     const answer = await bridge.request(name, input)
     if (answer.ok) {
       await refreshAfter(name)
-      if (said !== undefined) {
+      const text = said?.(answer.value, input)
+      if (text !== undefined) {
         showToast({
           isStep: true,
-          text: said(answer.value, input),
+          text,
           action: { label: 'Undo', run: () => void undo() },
         })
       }

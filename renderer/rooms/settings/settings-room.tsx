@@ -6,6 +6,7 @@ import { RefusalNotice } from '../../ui/notice.tsx'
 import { Tabs } from '../../ui/tabs.tsx'
 import { AboutStudio } from './about-studio.tsx'
 import { AppearanceSettings } from './appearance-settings.tsx'
+import { BeadsSettings } from './beads/beads-settings.tsx'
 import { ChannelSettings } from './channel-settings.tsx'
 import { PlaceSettings } from './place-settings.tsx'
 import { SupplierSettings } from './supplier-settings.tsx'
@@ -18,6 +19,7 @@ const views = [
   'channels',
   'places',
   'suppliers',
+  'beads',
   'tags',
   'appearance',
   'about',
@@ -60,6 +62,7 @@ export function SettingsRoom() {
               label: 'Suppliers',
               panel: <SupplierSettings suppliers={value.suppliers} />,
             },
+            { value: 'beads', label: 'Beads and threads', panel: <BeadsSettings /> },
             { value: 'tags', label: 'Tags', panel: <TagSettings workshop={workshop} /> },
             { value: 'appearance', label: 'Appearance', panel: <AppearanceSettings /> },
             { value: 'about', label: 'About', panel: <AboutStudio /> },
