@@ -100,7 +100,7 @@ export function FormSheet({
       <TextInput
         label="Name"
         value={draft.name}
-        maxLength={60}
+        longest={60}
         error={asked && draft.name.trim() === '' ? 'Give it a name of your own.' : errorOf('name')}
         onChange={(name) => set({ name })}
       />
@@ -115,7 +115,7 @@ export function FormSheet({
           label="Size as written"
           optional
           value={draft.sizeLabel}
-          maxLength={20}
+          longest={20}
           onChange={(sizeLabel) => set({ sizeLabel })}
         />
       </div>

@@ -90,7 +90,7 @@ export function ThreadSheet({
       <TextInput
         label="Name"
         value={name}
-        maxLength={60}
+        longest={60}
         error={asked && name.trim() === '' ? 'Give it a name of your own.' : errorOf('name')}
         onChange={setName}
       />
