@@ -1,26 +1,11 @@
-import {
-  ADD_THREAD,
-  CUT,
-  FINISH,
-  JOIN,
-  KNOT,
-  PASS,
-  PICK_UP,
-  ROW,
-  WARP,
-} from '../route/event-codes.ts'
-import type { EventList } from '../route/event-list.ts'
+import { PICK_UP } from '../route/event-codes.ts'
 import type { BenchStep } from '../route/route.ts'
 import { rowsBegun } from '../route/rows-begun.ts'
 import { lineEvents } from './line-events.ts'
+import { type LineGroup, lineGroups, type Manner } from './line-groups.ts'
 import type { ReaderLine, ReaderLineKind } from './reader-script.ts'
 import type { StretchSource } from './stretch-source.ts'
 import { type Work, writeStep } from './write-step.ts'
-
-/** What a step is part of. `thread` is everything done to ends: woven in, cut, threaded anew. */
-type Manner = 'work' | 'thread' | 'warp'
-
-type Group = { readonly manner: Manner; readonly row: number; readonly steps: BenchStep[] }
 
 /**
  * The lines of one part, in the order of work: one for each row from where it begins, one for each
@@ -38,7 +23,7 @@ export function writeLines(
   const work: Work = { source, fromRight: false }
   let firstStep = 0
   let rows: readonly number[] = []
-  return groupSteps(route, steps).map((group) => {
+  return lineGroups(route, steps).map((group) => {
     const isContinued = group.manner === 'work' && group.row < 0 && rows.length > 0
     if (group.row >= 0) {
       const begun = rowsBegun(route, words.rowNumber, group.row)
@@ -49,34 +34,6 @@ export function writeLines(
     firstStep += group.steps.length
     return line
   })
-}
-
-function groupSteps(route: EventList, steps: readonly BenchStep[]): readonly Group[] {
-  const groups: Group[] = []
-  for (const step of steps) {
-    const manner = mannerOf(route, step)
-    const row = rowIn(route, step)
-    const last = groups.at(-1)
-    if (last !== undefined && last.manner === manner && row < 0) last.steps.push(step)
-    else groups.push({ manner, row, steps: [step] })
-  }
-  return groups
-}
-
-function mannerOf(route: EventList, { fromEvent, toEvent }: BenchStep): Manner {
-  const kinds = route.kind.subarray(fromEvent, toEvent + 1)
-  if (kinds.includes(PICK_UP) || kinds.includes(ROW)) return 'work'
-  if (kinds.includes(WARP)) return 'warp'
-  if (kinds.includes(ADD_THREAD) || kinds.includes(CUT) || kinds.includes(KNOT)) return 'thread'
-  const [first] = kinds
-  const isPass = first === PASS || first === JOIN
-  return isPass && (route.code[fromEvent] ?? 0) >> 2 === FINISH ? 'thread' : 'work'
-}
-
-/** The `row` event in a step, or -1. */
-function rowIn({ kind }: EventList, { fromEvent, toEvent }: BenchStep): number {
-  const at = kind.subarray(fromEvent, toEvent + 1).indexOf(ROW)
-  return at < 0 ? -1 : fromEvent + at
 }
 
 /** The row of the first bead picked up in some steps. */
@@ -101,7 +58,7 @@ type Beginning = Readonly<{
 
 function writeLine(
   work: Work,
-  group: Group,
+  group: LineGroup<BenchStep>,
   { firstStep, isContinued, rows, ways }: Beginning,
 ): ReaderLine {
   const { part, route, words, perBeadS, perRowS } = work.source

@@ -26,6 +26,9 @@ import type { EventList } from './event-list.ts'
 import type { BenchStep } from './route.ts'
 import { rowsBegun } from './rows-begun.ts'
 
+/** Where a step begins and ends in a route. */
+export type StepBounds = Pick<BenchStep, 'fromEvent' | 'toEvent'>
+
 /** What the steps are told with: each bead's slot letter, and the runs bridges are counted in. */
 export type StepWords = Readonly<{
   letterOf: (bead: number) => string
@@ -55,16 +58,23 @@ type Teller = {
  */
 export function benchSteps(events: EventList, words: StepWords): readonly BenchStep[] {
   const teller: Teller = { events, words, row: 0, fromRight: false, isTurned: false }
-  const steps: BenchStep[] = []
-  let from = 0
+  return stepBounds(events).map(({ fromEvent, toEvent }) => {
+    const text = tell(teller, fromEvent, toEvent)
+    return { row: teller.row, text, fromEvent, toEvent }
+  })
+}
+
+/** The first and the last event of each step, in order: as `benchSteps`, without a word. */
+export function stepBounds(events: EventList): readonly StepBounds[] {
+  const bounds: StepBounds[] = []
+  let fromEvent = 0
   for (let index = 0; index < events.count; index += 1) {
     const isEnd = index + 1 === events.count || beginsStep(events, index + 1)
     if (!isEnd) continue
-    const text = tell(teller, from, index)
-    steps.push({ row: teller.row, text, fromEvent: from, toEvent: index })
-    from = index + 1
+    bounds.push({ fromEvent, toEvent: index })
+    fromEvent = index + 1
   }
-  return steps
+  return bounds
 }
 
 /** The manner of an event: stitching, weaving or finishing an end. A step has one manner. */
