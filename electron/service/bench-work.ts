@@ -1,4 +1,6 @@
 import type { z } from 'zod'
+import { handAt, type MakeOutline } from '../../shared-core/bench/make-outline.ts'
+import type { ReaderPlace } from '../../shared-core/bench/reader-place.ts'
 import type { benchWork } from '../../shared-core/contract/bench-calls.ts'
 import { scaleSpread } from '../../shared-core/units/spread-arithmetic.ts'
 import { factsAsWorked, readLearning } from './learned.ts'
@@ -24,12 +26,16 @@ export async function viewBenchRows(
   return rows.flatMap((row) => {
     const known = facts.get(row.version_id)
     if (known === undefined) return []
-    const { unitName, labour } = factsAsWorked(known, learned)
-    return [viewRow(row, { unitName, plannedS: scaleSpread(labour.totalS, row.units) })]
+    const { unitName, labour, outline } = factsAsWorked(known, learned)
+    const plannedS = scaleSpread(labour.totalS, row.units)
+    return [viewRow(row, { unitName, plannedS, hand: handOf(row, outline) })]
   })
 }
 
-function viewRow(row: BenchRow, known: Pick<BenchView, 'unitName' | 'plannedS'>): BenchView {
+function viewRow(
+  row: BenchRow,
+  known: Pick<BenchView, 'unitName' | 'plannedS' | 'hand'>,
+): BenchView {
   return {
     id: row.id,
     designId: row.design_id,
@@ -42,7 +48,7 @@ function viewRow(row: BenchRow, known: Pick<BenchView, 'unitName' | 'plannedS'>)
     order: orderOf(row),
     begunOn: row.begun_on,
     state: row.state === 'open' ? (row.resting === 1 ? 'resting' : 'begun') : row.state,
-    place: { copy: row.copy_at, part: row.part_at, step: row.step_at },
+    place: placeOf(row),
     unitsDone: row.units_done,
     workedS: row.worked_s,
     keptAtMs: row.kept_at_ms,
@@ -50,6 +56,14 @@ function viewRow(row: BenchRow, known: Pick<BenchView, 'unitName' | 'plannedS'>)
     finished: finishedOf(row),
     ...known,
   }
+}
+
+function placeOf(row: BenchRow): ReaderPlace {
+  return { copy: row.copy_at, part: row.part_at, step: row.step_at }
+}
+
+function handOf(row: BenchRow, outline: MakeOutline): BenchView['hand'] {
+  return row.units_done >= row.units ? null : (handAt(outline, placeOf(row)) ?? null)
 }
 
 function orderOf(row: BenchRow): BenchView['order'] {

@@ -1,4 +1,5 @@
 import { type OwnTables, tablesWithOwn } from '../../shared-core/beads/own-tables.ts'
+import { makeOutline } from '../../shared-core/bench/make-outline.ts'
 import type { DesignBody } from '../../shared-core/design/design.ts'
 import { readDesign } from '../../shared-core/design/read-design.ts'
 import type { VersionFacts } from './store/facts.ts'
@@ -6,7 +7,7 @@ import { ownTables } from './store/table-rows.ts'
 import type { View } from './store/view.ts'
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
-export const READING_EDITION = 6
+export const READING_EDITION = 7
 
 /** The facts of versions by id, read once and then kept in the file and in memory. */
 export async function versionFacts(
@@ -86,6 +87,7 @@ async function readAndKeep(
       ...(body.finishingS === undefined ? {} : { finishingS: body.finishingS }),
     },
     labour: reading.labour,
+    outline: makeOutline(body, reading),
   }
   const kept = { edition: READING_EDITION, reading_json: JSON.stringify(facts) }
   await trx

@@ -13,6 +13,7 @@ const places: readonly (readonly [label: string, detail: string, place: Place])[
   ['New from a word chart', 'rows in words', { room: 'designs', id: 'new', sub: 'words' }],
   ['Bring in a stock list', 'import a spreadsheet', { room: 'stock', id: 'bring-in' }],
   ['New order', 'what is promised, and when', { room: 'orders', id: 'new' }],
+  ['Start a piece', 'at the bench, row by row', { room: 'bench', id: 'start' }],
   ['Log a make', 'finished pieces, beads used', { room: 'bench' }],
   ['What the bench has taught', 'pace, culls, thread', { room: 'bench', id: 'pace' }],
   ['Workshop settings', 'name, labour rate, overhead', { room: 'settings', id: 'workshop' }],

@@ -1,12 +1,16 @@
-import { keepPreviousData, useQuery } from '@tanstack/react-query'
+import { useQuery } from '@tanstack/react-query'
 import type { CallInput, CallName, CallOutput } from '../../shared-core/contract/calls.ts'
 import type { Refusal } from '../../shared-core/refusal.ts'
 import { bridge } from './bridge.ts'
 import { RefusalError, refusalOf } from './refusal-error.ts'
+import { isSameSubject } from './same-subject.ts'
 
 /** What a screen knows of something it asked for. */
 export type Asked<T> = Readonly<{
-  /** `undefined` while waiting for the first answer. While a changed question waits, the answer before it. */
+  /**
+   * `undefined` while waiting for the first answer. While a changed question about the same things
+   * waits, the answer before it.
+   */
   value: T | undefined
   refusal: Refusal | undefined
   isWaiting: boolean
@@ -26,7 +30,8 @@ export function useCall<N extends CallName>(
     queryKey: [name, input],
     queryFn: () => ask(name, input as CallInput<N>),
     enabled: input !== null,
-    placeholderData: keepPreviousData,
+    placeholderData: (before, query) =>
+      isSameSubject(query?.queryKey[1], input) ? before : undefined,
   })
   return {
     value: input === null ? undefined : (data as CallOutput<N> | undefined),

@@ -1,4 +1,5 @@
 import { assert } from '../assert.ts'
+import type { Basis } from '../units/spread.ts'
 import type { ReaderLine, ReaderPiece, ReaderScript, ReaderStretch } from './reader-script.ts'
 
 /**
@@ -17,8 +18,10 @@ export type PlacedLine = Readonly<{
   from: number
   /** The step after its last. */
   to: number
-  /** Its place among the rows of its stretch, 1-based; 0 for what is no row. */
+  /** Its place among the rows of its stretch, 1-based, with a row that goes on as that row; 0 for what is no row. */
   rowAt: number
+  /** The rows of its stretch. */
+  rows: number
 }>
 
 type Start = Readonly<{ piece: number; part: number; from: number }>
@@ -33,11 +36,13 @@ export type ReaderMap = Readonly<{
   stepsInUnit: number
   steps: number
   lines: readonly PlacedLine[]
+  /** How well the pace of the lines is known. */
+  paceBasis: Basis
   starts: readonly Start[]
 }>
 
 /** Lays out a make of some units, 1 or more. */
-export function readerMap({ pieces }: ReaderScript, units: number): ReaderMap {
+export function readerMap({ pieces, paceBasis }: ReaderScript, units: number): ReaderMap {
   assert(Number.isInteger(units) && units > 0, `a whole number of units above 0, got ${units}`)
   const lines: PlacedLine[] = []
   const starts: Start[] = []
@@ -46,8 +51,9 @@ export function readerMap({ pieces }: ReaderScript, units: number): ReaderMap {
     piece.stretches.forEach((stretch, part) => {
       starts.push({ piece: pieceAt, part, from })
       let rowAt = 0
+      const rows = stretch.lines.filter(beginsRow).length
       for (const line of stretch.lines) {
-        if (line.kind === 'row') rowAt += 1
+        if (beginsRow(line)) rowAt += 1
         const first = from + line.firstStep
         const to = first + line.steps.length
         lines.push({
@@ -57,6 +63,7 @@ export function readerMap({ pieces }: ReaderScript, units: number): ReaderMap {
           from: first,
           to,
           rowAt: line.kind === 'row' ? rowAt : 0,
+          rows,
         })
       }
       from += stretch.steps
@@ -68,8 +75,13 @@ export function readerMap({ pieces }: ReaderScript, units: number): ReaderMap {
     stepsInUnit: from,
     steps: from * units,
     lines,
+    paceBasis,
     starts,
   }
+}
+
+function beginsRow({ kind, isContinued }: ReaderLine): boolean {
+  return kind === 'row' && !isContinued
 }
 
 /** The step number of a place; a place that the design no longer has is taken to the nearest before it. */

@@ -1,3 +1,5 @@
+import type { Basis } from '../units/spread.ts'
+
 /** Something about a hole at a step: this pass fills it, or it is one more than it holds. */
 export type HoleNote = Readonly<{
   step: number
@@ -79,8 +81,8 @@ export type ReaderPiece = Readonly<{
   stretches: readonly ReaderStretch[]
 }>
 
-/** All the pieces of one unit, in the order they are made. */
-export type ReaderScript = Readonly<{ pieces: readonly ReaderPiece[] }>
+/** All the pieces of one unit, in the order they are made, and how well the pace of their work is known. */
+export type ReaderScript = Readonly<{ pieces: readonly ReaderPiece[]; paceBasis: Basis }>
 
 /** A run of beads of one slot. */
 export type SlotRun = Readonly<{ slot: number; count: number }>

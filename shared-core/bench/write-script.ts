@@ -11,6 +11,7 @@ import {
 import { stitchPanel } from '../design/stitch-panel.ts'
 import type { Refusal } from '../refusal.ts'
 import { ok, type Result } from '../result.ts'
+import { type Basis, weakerBasis } from '../units/spread.ts'
 import type { ReaderPiece, ReaderScript } from './reader-script.ts'
 import { type BeadName, type Writing, writeLoosePiece, writePanelPiece } from './write-piece.ts'
 
@@ -29,7 +30,20 @@ export function writeScript(
   beadName: BeadName = slotLabel,
 ): Result<ReaderScript, Refusal> {
   const resolved = resolveDesign(body, options)
-  return resolved.ok ? ok({ pieces: piecesOf(resolved.value, beadName) }) : resolved
+  if (!resolved.ok) return resolved
+  return ok({
+    pieces: piecesOf(resolved.value, beadName),
+    paceBasis: paceBasisOf(resolved.value),
+  })
+}
+
+/** As well known as the least known of the stitches it takes. */
+function paceBasisOf({ context: { pace }, panels, strands }: ResolvedDesign): Basis {
+  const kinds = [
+    ...panels.map(({ chart }) => chart.stitch),
+    ...(strands.length > 0 ? (['strand'] as const) : []),
+  ]
+  return kinds.map((kind) => pace.perBeadS[kind].basis).reduce(weakerBasis, 'exact')
 }
 
 function piecesOf(

@@ -12,6 +12,22 @@ export const benchPlace = z.strictObject({
   step: z.number().int().min(0).max(10_000_000),
 })
 
+/** Where the hand is, in words' parts: the piece of how many, and its row or strand of how many. */
+const handAt = z.strictObject({
+  piece: z.string(),
+  copy: z.number().int().min(1),
+  copies: z.number().int().min(1),
+  isMirrored: z.boolean(),
+  /** Pieces of one unit. */
+  pieces: z.number().int().min(1),
+  at: z.strictObject({
+    kind: z.enum(['row', 'strand']),
+    name: z.string(),
+    number: z.number().int(),
+    of: z.number().int(),
+  }),
+})
+
 const seconds = z.number().int().min(0).max(10_000_000)
 
 /** A planned figure beside the actual one; null where it was not measured. */
@@ -41,6 +57,8 @@ export const benchWork = z.strictObject({
   begunOn: s.date,
   state: z.enum(['begun', 'resting', 'done', 'given-up']),
   place: benchPlace,
+  /** Null once all is stitched. */
+  hand: handAt.nullable(),
   unitsDone: z.number().int().min(0),
   workedS: seconds,
   /** When place and time were last kept. */

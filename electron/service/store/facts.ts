@@ -1,3 +1,4 @@
+import type { MakeOutline } from '../../../shared-core/bench/make-outline.ts'
 import type { DesignBody } from '../../../shared-core/design/design.ts'
 import type { OwnSeconds } from '../../../shared-core/design/read-labour.ts'
 import type { DesignReading } from '../../../shared-core/design/reading.ts'
@@ -15,6 +16,8 @@ export type VersionFacts = Readonly<{
   formIds: readonly string[]
   /** The own figures it was counted with, written out; empty where reference tables said all. */
   ownFigures: string
+  /** Its pieces and rows, to say where a hand is. */
+  outline: MakeOutline
 }> &
   Pick<DesignBody, 'unitName' | 'palette' | 'extras' | 'threadId'> &
   Pick<DesignReading, 'beads' | 'counts' | 'thread' | 'labour' | 'work'>

@@ -1,3 +1,4 @@
+import { addBox } from '../box-path.ts'
 import type { OverlayLayer } from '../overlay.ts'
 
 /**
@@ -20,7 +21,8 @@ export function highlightLayer(
       const width = (isTurned ? scene.beadHeightMm : scene.beadWidthMm) * view.scale
       const height = (isTurned ? scene.beadWidthMm : scene.beadHeightMm) * view.scale
       const corner = Math.min(width, height) * 0.2
-      path.roundRect(x(xMm) - width / 2, y(yMm) - height / 2, width, height, corner)
+      const lean = scene.leanOf?.[bead] ?? 0
+      addBox(path, { x: x(xMm), y: y(yMm), width, height, corner, lean })
     }
     brush.lineWidth = 5 * ratio
     brush.strokeStyle = colours.paper

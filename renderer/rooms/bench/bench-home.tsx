@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { go } from '../../app/place.ts'
 import { Room } from '../../app/room.tsx'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
@@ -8,20 +9,25 @@ import { PACE_PAGE } from './bench-places.ts'
 import { FinishedTable } from './finished-table.tsx'
 import { MakeSheet, type MakeStart } from './make-sheet.tsx'
 import { StartSheet } from './start-sheet.tsx'
+import { useStart } from './use-start.ts'
 import { WaitingTable } from './waiting-table.tsx'
 import { WorkCards } from './work-cards.tsx'
 
 type Open = Readonly<{ sheet: 'start' | 'log'; from: MakeStart }>
 
 /** What is under way, what is promised and not begun, and what was finished lately. */
-export function BenchHome() {
+export function BenchHome({ startId }: Readonly<{ startId: string | undefined }>) {
   const format = useFormat()
   const underWay = useCall('bench.list', { state: 'under-way' })
   const finished = useCall('bench.list', { state: 'finished' })
   const designs = useCall('designs.list', {})
   const [open, setOpen] = useState<Open>()
   const hasDesigns = (designs.value?.designs.length ?? 0) > 0
-  const close = () => setOpen(undefined)
+  const asked = useStart(startId, underWay.value?.works)
+  const close = () => {
+    setOpen(undefined)
+    if (startId !== undefined) go({ room: 'bench' }, { replace: true })
+  }
   if (designs.value !== undefined && !hasDesigns) return <NoDesigns />
   return (
     <Room
@@ -61,6 +67,9 @@ export function BenchHome() {
       </p>
       {open?.sheet === 'log' && <MakeSheet start={open.from} onClose={close} />}
       {open?.sheet === 'start' && <StartSheet start={open.from} onClose={close} />}
+      {open === undefined && asked !== undefined && (
+        <StartSheet key={startId} start={asked} onClose={close} />
+      )}
     </Room>
   )
 }

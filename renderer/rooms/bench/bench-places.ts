@@ -3,6 +3,9 @@ import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 /** Where the Bench says what it has learnt. */
 export const PACE_PAGE = 'pace'
 
+/** Where a piece is started of something named after it: `#/bench/start/` and a design's or an order line's id. */
+export const START = 'start'
+
 /** The row reader over some work. */
 export const READING = 'read'
 

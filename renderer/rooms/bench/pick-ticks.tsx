@@ -2,6 +2,7 @@ import { useState } from 'react'
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import type { Format } from '../../app/format.ts'
 import { Checkbox } from '../../ui/checkbox.tsx'
+import { keepFetched, readFetched } from './fetched.ts'
 
 type Draw = CallOutput<'makes.plan'>['draws'][number]
 
@@ -9,9 +10,18 @@ type Draw = CallOutput<'makes.plan'>['draws'][number]
 export function PickTicks({
   draws,
   format,
+  workId,
+  onTicked,
   heading: Heading = 'h2',
-}: Readonly<{ draws: readonly Draw[]; format: Format; heading?: 'h2' | 'h3' }>) {
-  const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
+}: Readonly<{
+  draws: readonly Draw[]
+  format: Format
+  /** The work whose ticks are kept; absent before it is begun. */
+  workId?: string
+  onTicked?: (lotIds: ReadonlySet<string>) => void
+  heading?: 'h2' | 'h3'
+}>) {
+  const [ticked, setTicked] = useState(() => readFetched(workId))
   const byDrawer = [...Map.groupBy(draws, ({ drawer }) => drawer)].toSorted(([a], [b]) =>
     a.localeCompare(b, undefined, { numeric: true }),
   )
@@ -21,6 +31,8 @@ export function PickTicks({
     if (isTicked) next.add(lotId)
     else next.delete(lotId)
     setTicked(next)
+    if (workId !== undefined) keepFetched(workId, next)
+    onTicked?.(next)
   }
   return (
     <section className="bench-pick" aria-labelledby="bench-pick">

@@ -11,6 +11,7 @@ import { Picker } from '../../ui/picker.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
+import { keepFetched } from './fetched.ts'
 import { LotChoices } from './lot-choices.tsx'
 import type { MakeStart } from './make-sheet.tsx'
 import { PickTicks } from './pick-ticks.tsx'
@@ -32,6 +33,7 @@ export function StartSheet({
   ])
   const [lots, setLots] = useState<Readonly<Record<string, string>>>({})
   const [before, setBefore] = useState(NO_WEIGHTS)
+  const [fetched, setFetched] = useState<ReadonlySet<string>>(new Set())
   const designs = useCall('designs.list', {}).value?.designs ?? []
   const design = useCall('designs.read', designId === null ? null : { id: designId }).value
   const colourway = colourwayId ?? (design?.id === designId ? design?.colourways[0]?.id : undefined)
@@ -50,6 +52,7 @@ export function StartSheet({
     if (request === null) return
     const answer = await begin.act({ ...request, before, begunOn: format.today })
     if (!answer.ok) return
+    keepFetched(answer.value.id, fetched)
     onClose()
     go({ room: 'bench', id: answer.value.id })
   }
@@ -127,7 +130,12 @@ export function StartSheet({
           />
           <LotChoices choices={plan.value.choices} lots={lots} format={format} onLots={setLots} />
           {plan.value.draws.length > 0 && (
-            <PickTicks draws={plan.value.draws} format={format} heading="h3" />
+            <PickTicks
+              draws={plan.value.draws}
+              format={format}
+              heading="h3"
+              onTicked={setFetched}
+            />
           )}
           <TubesBefore
             draws={plan.value.draws}

@@ -1,4 +1,3 @@
-import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import type { Format } from '../../app/format.ts'
 import { useCall } from '../../app/use-call.ts'
 import { Badge } from '../../ui/badge.tsx'
@@ -6,15 +5,7 @@ import { Button } from '../../ui/button.tsx'
 import { Table } from '../../ui/table.tsx'
 import type { BenchWork } from './bench-places.ts'
 import type { MakeStart } from './make-sheet.tsx'
-
-type Order = CallOutput<'orders.list'>['orders'][number]
-type Waiting = Readonly<{
-  order: Order
-  line: Order['lines'][number]
-  /** Units neither made nor under way. */
-  left: number
-  toMake: number
-}>
+import { startOf, type Waiting, waitingLines } from './waiting-lines.ts'
 
 /** What is promised and not made yet, soonest due first, with what stock says of it. */
 export function WaitingTable({
@@ -97,23 +88,4 @@ function Cover({ row, covered }: Readonly<{ row: Waiting; covered: ReadonlyMap<s
   if (units === undefined) return <span className="bench-soft">…</span>
   if (units >= row.toMake) return <Badge tone="good">Covered</Badge>
   return <Badge tone="bad">{units === 0 ? 'Short' : `Enough for ${units}`}</Badge>
-}
-
-function waitingLines(orders: readonly Order[], works: readonly BenchWork[]): readonly Waiting[] {
-  const begun = new Map<string, number>()
-  for (const { order, units } of works) {
-    if (order !== null) begun.set(order.lineId, (begun.get(order.lineId) ?? 0) + units)
-  }
-  return orders
-    .flatMap((order) =>
-      order.lines.map((line) => {
-        const toMake = line.units - line.made
-        return { order, line, toMake, left: toMake - (begun.get(line.id) ?? 0) }
-      }),
-    )
-    .filter(({ toMake }) => toMake > 0)
-}
-
-function startOf({ line }: Waiting, units: number): MakeStart {
-  return { designId: line.designId, colourwayId: line.colourwayId, orderLineId: line.id, units }
 }

@@ -5,6 +5,7 @@ import { Icon } from '../../ui/icon.tsx'
 import { PieceThumbnail } from '../designs/assembly/piece-thumbnail.tsx'
 import { useDrawing } from '../designs/gallery/use-drawing.ts'
 import { type BenchWork, isBegun, READING } from './bench-places.ts'
+import { placeWords } from './place-words.ts'
 
 const WIDTH = 168
 const HEIGHT = 186
@@ -48,10 +49,8 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
           </a>
         </h3>
         <p className="bench-soft">{colourwayName}</p>
-        <p>
-          <strong>{`${format.count(unitsDone)} of ${format.counted(units, unitName)}`}</strong>
-          {`, ${placeWords(work)}`}
-        </p>
+        <p className="bench-card-at">{capital(placeWords(work, format))}</p>
+        <p>{`${format.count(unitsDone)} of ${format.counted(units, unitName)} made`}</p>
         <p className="bench-soft">
           {`${format.duration(work.workedS)} of about ${format.duration(work.plannedS.value)}`}
         </p>
@@ -70,8 +69,6 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
   )
 }
 
-/** Where the hand is, in a few words. */
-function placeWords(work: BenchWork): string {
-  if (!isBegun(work)) return 'not stitched yet'
-  return work.unitsDone >= work.units ? 'all stitched' : `at step ${work.place.step + 1}`
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
 }

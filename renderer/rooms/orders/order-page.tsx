@@ -1,4 +1,4 @@
-import { go } from '../../app/place.ts'
+import { go, hrefTo } from '../../app/place.ts'
 import { Room } from '../../app/room.tsx'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
@@ -7,6 +7,7 @@ import { Button, ButtonLink } from '../../ui/button.tsx'
 import { FigureList } from '../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { Table } from '../../ui/table.tsx'
+import { START } from '../bench/bench-places.ts'
 import { CoverView } from './cover-view.tsx'
 import { type Order, worthOf } from './order-words.ts'
 
@@ -63,9 +64,20 @@ export function OrderPage({ id }: Readonly<{ id: string }>) {
             },
           ]}
           actions={(line) => (
-            <ButtonLink small href={`#/designs/${line.designId}`}>
-              Design
-            </ButtonLink>
+            <div className="order-line-acts">
+              <ButtonLink small href={`#/designs/${line.designId}`}>
+                Design
+              </ButtonLink>
+              {isOpen && line.made < line.units && (
+                <ButtonLink
+                  small
+                  icon="thread"
+                  href={hrefTo({ room: 'bench', id: START, sub: line.id })}
+                >
+                  Start
+                </ButtonLink>
+              )}
+            </div>
           )}
         />
       )}

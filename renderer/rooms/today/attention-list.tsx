@@ -37,13 +37,18 @@ export function AttentionList({
   }
   const materialOf = new Map(materials.map((material) => [material.id, material]))
   return (
-    <ul className="today-list">
-      {attention.map((line) => (
-        <li key={`${line.kind} ${line.openId} ${line.text}`}>
-          <Line line={line} material={materialOf.get(line.openId ?? '')} format={format} />
-        </li>
-      ))}
-    </ul>
+    <section aria-labelledby="today-attention">
+      <h2 id="today-attention" className="today-head">
+        What needs you
+      </h2>
+      <ul className="today-list">
+        {attention.map((line) => (
+          <li key={`${line.kind} ${line.openId} ${line.text}`}>
+            <Line line={line} material={materialOf.get(line.openId ?? '')} format={format} />
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }
 

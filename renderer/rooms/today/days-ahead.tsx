@@ -75,12 +75,22 @@ function OrderBead({
   isLate,
 }: Readonly<{ order: Order; isShort: boolean; isLate: boolean }>) {
   const state = isLate ? 'late' : isShort ? 'short' : order.state === 'ready' ? 'ready' : ''
+  const [series, number] = splitCode(order.code)
   const look = isShort || isLate ? SHORT : order.state === 'ready' ? READY : DUE
   return (
     <a className="day-order" href={hrefTo({ room: 'orders', id: order.id })} title={order.customer}>
       <Swatch look={look} size={26} />
-      <span>{order.code}</span>
+      <span className="day-code">
+        <span className="day-series">{series}</span>
+        {number}
+      </span>
       <span className="day-state">{state}</span>
     </a>
   )
+}
+
+/** An order's code in its series and its number: narrow days show the number alone. */
+function splitCode(code: string): readonly [series: string, number: string] {
+  const at = code.lastIndexOf('-') + 1
+  return [code.slice(0, at), code.slice(at)]
 }

@@ -9,6 +9,7 @@ import { FigureList } from '../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { AttentionList } from './attention-list.tsx'
 import { DaysAhead } from './days-ahead.tsx'
+import { OnTheBench } from './on-the-bench.tsx'
 import './today.css'
 
 type Day = CallOutput<'today.read'>
@@ -20,6 +21,7 @@ export function TodayRoom() {
   const designs = useCall('designs.list', {}).value?.designs
   const materials = useCall('materials.list', {}).value?.materials
   const orders = useCall('orders.list', { state: 'open' }).value?.orders
+  const works = useCall('bench.list', { state: 'under-way' }).value?.works
   const isNew = designs?.length === 0 && materials?.length === 0
   return (
     <Room
@@ -33,6 +35,7 @@ export function TodayRoom() {
       {!isNew && value !== undefined && (
         <>
           <DaysAhead orders={orders ?? []} shortIds={shortOrders(value)} today={format.today} />
+          <OnTheBench works={works ?? []} format={format} />
           <AttentionList attention={value.attention} materials={materials ?? []} format={format} />
         </>
       )}

@@ -44,11 +44,13 @@ function Bars({ label, compared: { planned, actual }, write }: Shown) {
           <span style={{ inlineSize: `${(100 * planned) / most}%` }} />
         </span>
         <span className="bench-bar-words">
-          {actual === null ? 'not measured' : `${write(actual)}${offWords(planned, actual)}`}
+          {actual === null ? 'not measured yet' : `${write(actual)}${offWords(planned, actual)}`}
         </span>
-        <span className="bench-bar bench-bar-actual" aria-hidden="true">
-          {actual !== null && <span style={{ inlineSize: `${(100 * actual) / most}%` }} />}
-        </span>
+        {actual !== null && (
+          <span className="bench-bar bench-bar-actual" aria-hidden="true">
+            <span style={{ inlineSize: `${(100 * actual) / most}%` }} />
+          </span>
+        )}
       </dd>
     </div>
   )

@@ -20,29 +20,30 @@ type CurrentLineProps = Readonly<{
   looks: readonly BeadLook[]
   beads: readonly SlotBead[]
   tell: Telling
+  /** Thread and needle, where a length is begun. */
+  tools: string
   onNext: () => void
 }>
 
 /** The row in hand: drawn, in large words, and how it is worked. A click anywhere on it goes on. */
 export function CurrentLine(props: CurrentLineProps) {
   const { placed, step, tell, beads, onNext } = props
-  const { line, stretch } = placed
+  const { line } = placed
   const slots = useMemo(
     () => (step === undefined ? lineSlots(line) : (line.steps[step]?.slots ?? [])),
     [line, step],
   )
-  const rows = useMemo(() => stretch.lines.filter(({ kind }) => kind === 'row').length, [stretch])
   const side = lineSide(line)
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are the reader's own, heard everywhere
     // biome-ignore lint/a11y/noStaticElementInteractions: a larger place to click, beside the button below
-    <div className="reader-line" onClick={onNext}>
+    <div className={`reader-line${slots.length === 0 ? ' reader-line-bare' : ''}`} onClick={onNext}>
       <h2 className="reader-line-name">
         <span>{lineName(placed)}</span>
         {side !== '' && <span className="reader-line-side">{side}</span>}
         <span className="reader-line-of tabular">
           {[
-            placed.rowAt > 0 && `${placed.rowAt} of ${rows}`,
+            whichOf(placed),
             step !== undefined &&
               line.steps.length > 1 &&
               `step ${step + 1} of ${line.steps.length}`,
@@ -60,7 +61,7 @@ export function CurrentLine(props: CurrentLineProps) {
               // biome-ignore lint/suspicious/noArrayIndexKey: runs stand in the order of work
               <li key={at}>
                 {bead !== undefined && (
-                  <Swatch look={{ hex: bead.hex, finish: bead.finish }} size={34} />
+                  <Swatch look={{ hex: bead.hex, finish: bead.finish }} size={SWATCH_PX} inText />
                 )}
                 <span>
                   {count} {tell.beadName(slot)}
@@ -70,11 +71,24 @@ export function CurrentLine(props: CurrentLineProps) {
           })}
         </ol>
       ) : (
-        <p className="reader-words reader-bare">{tellBare(placed, tell)}</p>
+        <p className="reader-bare">{tellBare(placed, tell)}</p>
       )}
-      <p className="reader-work">{workWords(props)}</p>
+      <p className="reader-work">
+        {line.kind === 'thread' ? props.tools : ''} {workWords(props)}
+      </p>
     </div>
   )
+}
+
+/** Sharp at the largest letters. */
+const SWATCH_PX = 96
+
+/** Which row of how many, or which strand of those that hang here; nothing where there is but one. */
+function whichOf({ rowAt, rows, piece, stretch }: PlacedLine): string | false {
+  if (rowAt > 0) return `${rowAt} of ${rows} ${rows === 1 ? 'row' : 'rows'}`
+  const strands = piece.stretches.filter(({ kind }) => kind === 'strand')
+  if (stretch.kind !== 'strand' || strands.length < 2) return false
+  return `${strands.indexOf(stretch) + 1} of ${strands.length} strands`
 }
 
 /** Many runs are written smaller, never under 40 px. */

@@ -23,6 +23,7 @@ import { Reminders } from './reminders.tsx'
 import type { RowReaderProps } from './row-reader.tsx'
 import { spokenAt } from './spoken-at.ts'
 import { telling } from './telling.ts'
+import { toolWords } from './tool-words.ts'
 import { useAwake } from './use-awake.ts'
 import { useBeadTimer } from './use-bead-timer.ts'
 import { paceSeen, useBenchWork } from './use-bench-work.ts'
@@ -57,6 +58,11 @@ export function ReaderDesk(props: ReaderDeskProps) {
   const step = isDone || placed === undefined ? undefined : (at % map.stepsInUnit) - placed.from
   const spoken = spokenAt({ map, at, stride: settings.stride, unitName: body.unitName, tell })
   const timerMs = placed && lineMs(placed.line, step ?? 0, settings)
+
+  const tools = useMemo(
+    () => toolWords(body, { fillings: props.fillings, materials: props.materials }),
+    [body, props.fillings, props.materials],
+  )
 
   useAwake(isWorking)
   useSpeech(spoken, { isOn: settings.isSpoken, voice: settings.voice, rate: settings.rate })
@@ -132,6 +138,7 @@ export function ReaderDesk(props: ReaderDeskProps) {
               assembly={props.assembly}
               looks={props.looks}
               beads={beads}
+              tools={tools}
               onNext={() => act('next')}
             />
           )}

@@ -31,7 +31,7 @@ export type Kept = Readonly<{ place: ReaderPlace; workedS: number; unitsDone: nu
 export type BenchWork = Readonly<{
   at: number
   clock: WorkClock
-  /** Work made row by row, s by the reference pace; what was jumped over is not in it. */
+  /** Work made row by row, s by the pace it is reckoned at; what was jumped over is not in it. */
   madeS: number
   /** Time that was counted before what `madeS` tells of, s. */
   beforeS: number

@@ -1,3 +1,4 @@
+import { addBox } from '../../../drawing/box-path.ts'
 import type { OverlayLayer } from '../../../drawing/overlay.ts'
 
 /** How far each bead is faded: not at all, behind the row in hand, not made yet. */
@@ -21,12 +22,11 @@ export function washLayer(levels: Uint8Array): OverlayLayer {
       const isTurned = scene.turnedOf?.[bead] === 1
       const width = (isTurned ? high : wide) * view.scale * reach
       const height = (isTurned ? wide : high) * view.scale * reach
-      path.rect(
-        x(scene.xMm[bead] ?? 0) - width / 2,
-        y(scene.yMm[bead] ?? 0) - height / 2,
-        width,
-        height,
-      )
+      const [cx, cy] = [x(scene.xMm[bead] ?? 0), y(scene.yMm[bead] ?? 0)]
+      const lean = scene.leanOf?.[bead] ?? 0
+      // Straight boxes are by far the most, and much the quicker to trace.
+      if (lean === 0) path.rect(cx - width / 2, cy - height / 2, width, height)
+      else addBox(path, { x: cx, y: cy, width, height, corner: 0, lean })
     })
     brush.fillStyle = colours.tray
     for (const level of [BEHIND, TO_COME] as const) {

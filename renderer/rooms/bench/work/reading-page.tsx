@@ -2,6 +2,7 @@ import { useRef, useState } from 'react'
 import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
 import type { Learned } from '../../../../shared-core/design/learned.ts'
 import { go, hrefTo } from '../../../app/place.ts'
+import { refreshAfter } from '../../../app/refresh.ts'
 import { Room } from '../../../app/room.tsx'
 import { useCall } from '../../../app/use-call.ts'
 import { useLearned } from '../../../app/use-learned.ts'
@@ -56,9 +57,12 @@ function Reading({
   const keeper = useKeep()
   const isResting = useRef(false)
   const { id, place, workedS, unitsDone, units } = work
-  function leave(sub?: 'finish') {
+  async function leave(sub?: 'finish') {
     isResting.current = true
     keeper.tell({ ...(keeper.last() ?? { id, place, workedS, unitsDone }), resting: true })
+    // The page it leads to then begins with the row and the time the reader ended with.
+    await keeper.settled()
+    await refreshAfter('bench.keep')
     go({ room: 'bench', id, sub })
   }
   return (
@@ -72,8 +76,8 @@ function Reading({
       place={place}
       workedS={workedS}
       onKeep={(kept) => keeper.tell({ id, ...kept, resting: isResting.current })}
-      onFinish={() => leave('finish')}
-      onLeave={() => leave()}
+      onFinish={() => void leave('finish')}
+      onLeave={() => void leave()}
     />
   )
 }

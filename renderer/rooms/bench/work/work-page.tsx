@@ -7,6 +7,7 @@ import { FigureList } from '../../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { isBegun, READING, UP } from '../bench-places.ts'
 import { PickTicks } from '../pick-ticks.tsx'
+import { placeWords } from '../place-words.ts'
 import { GiveUp } from './give-up.tsx'
 import { WorkState } from './work-state.tsx'
 
@@ -46,6 +47,7 @@ export function WorkPage({ id }: Readonly<{ id: string }>) {
                 label: 'Done',
                 value: `${format.count(work.unitsDone)} of ${format.counted(work.units, work.unitName)}`,
               },
+              ...(isOpen ? [{ label: 'At', value: placeWords(work, format) }] : []),
               { label: 'Time so far', value: format.duration(work.workedS) },
               {
                 label: 'Reckoned in all',
@@ -62,7 +64,7 @@ export function WorkPage({ id }: Readonly<{ id: string }>) {
       {refusal !== undefined && <RefusalNotice refusal={refusal} />}
       {work !== undefined && <WorkState work={work} format={format} />}
       {isOpen && value !== undefined && value.held.length > 0 && (
-        <PickTicks draws={value.held} format={format} />
+        <PickTicks workId={id} draws={value.held} format={format} />
       )}
     </Room>
   )

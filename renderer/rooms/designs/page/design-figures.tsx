@@ -6,6 +6,7 @@ import { useCall } from '../../../app/use-call.ts'
 import { Button, IconButton } from '../../../ui/button.tsx'
 import { FigureList } from '../../../ui/figure-list.tsx'
 import { Select } from '../../../ui/select.tsx'
+import { START } from '../../bench/bench-places.ts'
 import { sizeFigure } from '../figures/first-figures.ts'
 import type { PlainReading } from '../reading/plain-reading.ts'
 import { costFigures } from './cost-figures.ts'
@@ -99,6 +100,7 @@ function UnitMoney({
         ]}
       />
       <p className="design-links">
+        <a href={hrefTo({ room: 'bench', id: START, sub: design.id })}>Start a piece</a>
         <a href={hrefTo({ room: 'prices', id: design.id, sub: colourway.id })}>Prices</a>
         <a href={hrefTo({ room: 'orders', id: 'new' })}>Enter an order</a>
       </p>

@@ -1,0 +1,115 @@
+import type { DesignBody, Panel, Strand } from '../design/design.ts'
+import type { DesignReading } from '../design/reading.ts'
+import { stepBounds } from '../route/bench-steps.ts'
+import type { EventList } from '../route/event-list.ts'
+import { lineGroups } from './line-groups.ts'
+import type { ReaderPlace } from './reader-place.ts'
+
+/** One part of a piece in hand: its panel with the first step of each row, or one copy of a strand. */
+export type OutlineStretch =
+  | Readonly<{ kind: 'panel'; rowSteps: readonly number[] }>
+  | Readonly<{ kind: 'strand'; name: string; copy: number; copies: number }>
+
+/** What of a design a list of work must know to say where the hand is: the pieces of one unit, in order. */
+export type MakeOutline = readonly Readonly<{
+  name: string
+  copies: number
+  isMirrored: boolean
+  stretches: readonly OutlineStretch[]
+}>[]
+
+/**
+ * The outline of a unit, from its reading: the pieces and stretches of `writeScript`, without their
+ * steps and words, in a fraction of the time.
+ */
+export function makeOutline(
+  body: Pick<DesignBody, 'parts'>,
+  reading: Pick<DesignReading, 'parts' | 'warnings'>,
+): MakeOutline {
+  const routes = new Map(reading.parts.map(({ partId, route }) => [partId, route]))
+  const lost = new Set(
+    reading.warnings.filter(({ code }) => code === 'anchor-missing').map(({ partId }) => partId),
+  )
+  const strands = body.parts.filter((part) => part.kind === 'strand')
+  const hangs = ({ id, anchor }: Strand) =>
+    anchor !== undefined && !lost.has(id) && routes.has(anchor.panelId)
+  return body.parts.flatMap((part) => {
+    const route = routes.get(part.id)
+    if (route === undefined || (part.kind === 'strand' && hangs(part))) return []
+    const { name, copies } = part
+    if (part.kind === 'strand') {
+      return [{ name, copies, isMirrored: false, stretches: [copyOf(part, 0, 1)] }]
+    }
+    const hanging = strands.filter((strand) => hangs(strand) && strand.anchor?.panelId === part.id)
+    return [panelPiece(part, route, hanging)]
+  })
+}
+
+function panelPiece(panel: Panel, route: EventList, hanging: readonly Strand[]) {
+  const { name, copies, mirrored } = panel
+  const own: OutlineStretch = { kind: 'panel', rowSteps: rowSteps(route) }
+  const strands = hanging.flatMap((strand) =>
+    Array.from({ length: strand.copies }, (_, copy) => copyOf(strand, copy, strand.copies)),
+  )
+  return { name, copies, isMirrored: mirrored, stretches: [own, ...strands] }
+}
+
+function copyOf({ name }: Strand, copy: number, copies: number): OutlineStretch {
+  return { kind: 'strand', name, copy, copies }
+}
+
+/** The first step of each row of a panel, in order of work. */
+function rowSteps(route: EventList): readonly number[] {
+  let step = 0
+  const firsts: number[] = []
+  for (const { manner, row, steps } of lineGroups(route, stepBounds(route))) {
+    // Without a row begun, the rest of a row whose thread was changed.
+    if (manner === 'work' && (row >= 0 || firsts.length === 0)) firsts.push(step)
+    step += steps.length
+  }
+  return firsts
+}
+
+/**
+ * Where a hand is in a make: the piece, and the row of how many in the order of work, 1-based, or the
+ * strand and which of its copies. `undefined` where the design has no such place, as after the last.
+ */
+export type HandAt = Readonly<{
+  piece: string
+  /** Which of the piece's copies in a unit, 1-based, and how many there are. */
+  copy: number
+  copies: number
+  isMirrored: boolean
+  /** Pieces that are made for one unit: where there is one, it need not be named. */
+  pieces: number
+  at: Readonly<{ kind: 'row' | 'strand'; name: string; number: number; of: number }>
+}>
+
+/** Finds a place in an outline. Before the first row it is at that row. */
+export function handAt(
+  outline: MakeOutline,
+  { copy, part, step }: ReaderPlace,
+): HandAt | undefined {
+  const pieces = outline.flatMap((piece) =>
+    Array.from({ length: piece.copies }, (_, at) => ({ ...piece, copy: at })),
+  )
+  const piece = pieces.length === 0 ? undefined : pieces[copy % pieces.length]
+  const stretch = piece?.stretches[part]
+  if (piece === undefined || stretch === undefined) return undefined
+  return {
+    piece: piece.name,
+    copy: piece.copy + 1,
+    copies: piece.copies,
+    isMirrored: piece.isMirrored && piece.copy % 2 === 1,
+    pieces: pieces.length,
+    at:
+      stretch.kind === 'strand'
+        ? { kind: 'strand', name: stretch.name, number: stretch.copy + 1, of: stretch.copies }
+        : rowAt(stretch.rowSteps, step),
+  }
+}
+
+function rowAt(rowSteps: readonly number[], step: number): HandAt['at'] {
+  const number = Math.max(1, rowSteps.findLastIndex((first) => first <= step) + 1)
+  return { kind: 'row', name: '', number, of: rowSteps.length }
+}
