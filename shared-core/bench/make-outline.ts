@@ -1,13 +1,11 @@
 import type { DesignBody, Panel, Strand } from '../design/design.ts'
 import type { DesignReading } from '../design/reading.ts'
-import { stepBounds } from '../route/bench-steps.ts'
-import type { EventList } from '../route/event-list.ts'
-import { lineGroups } from './line-groups.ts'
+import type { RowStart } from '../route/row-starts.ts'
 import type { ReaderPlace } from './reader-place.ts'
 
-/** One part of a piece in hand: its panel with the first step of each row, or one copy of a strand. */
+/** One part of a piece in hand: its panel with where each row begins, or one copy of a strand. */
 export type OutlineStretch =
-  | Readonly<{ kind: 'panel'; rowSteps: readonly number[] }>
+  | Readonly<{ kind: 'panel'; rowStarts: readonly RowStart[] }>
   | Readonly<{ kind: 'strand'; name: string; copy: number; copies: number }>
 
 /** What of a design a list of work must know to say where the hand is: the pieces of one unit, in order. */
@@ -26,28 +24,28 @@ export function makeOutline(
   body: Pick<DesignBody, 'parts'>,
   reading: Pick<DesignReading, 'parts' | 'warnings'>,
 ): MakeOutline {
-  const routes = new Map(reading.parts.map(({ partId, route }) => [partId, route]))
+  const readings = new Map(reading.parts.map((part) => [part.partId, part]))
   const lost = new Set(
     reading.warnings.filter(({ code }) => code === 'anchor-missing').map(({ partId }) => partId),
   )
   const strands = body.parts.filter((part) => part.kind === 'strand')
   const hangs = ({ id, anchor }: Strand) =>
-    anchor !== undefined && !lost.has(id) && routes.has(anchor.panelId)
+    anchor !== undefined && !lost.has(id) && readings.has(anchor.panelId)
   return body.parts.flatMap((part) => {
-    const route = routes.get(part.id)
-    if (route === undefined || (part.kind === 'strand' && hangs(part))) return []
+    const own = readings.get(part.id)
+    if (own === undefined || (part.kind === 'strand' && hangs(part))) return []
     const { name, copies } = part
     if (part.kind === 'strand') {
       return [{ name, copies, isMirrored: false, stretches: [copyOf(part, 0, 1)] }]
     }
     const hanging = strands.filter((strand) => hangs(strand) && strand.anchor?.panelId === part.id)
-    return [panelPiece(part, route, hanging)]
+    return [panelPiece(part, own.rowStarts, hanging)]
   })
 }
 
-function panelPiece(panel: Panel, route: EventList, hanging: readonly Strand[]) {
+function panelPiece(panel: Panel, rowStarts: readonly RowStart[], hanging: readonly Strand[]) {
   const { name, copies, mirrored } = panel
-  const own: OutlineStretch = { kind: 'panel', rowSteps: rowSteps(route) }
+  const own: OutlineStretch = { kind: 'panel', rowStarts }
   const strands = hanging.flatMap((strand) =>
     Array.from({ length: strand.copies }, (_, copy) => copyOf(strand, copy, strand.copies)),
   )
@@ -58,21 +56,9 @@ function copyOf({ name }: Strand, copy: number, copies: number): OutlineStretch 
   return { kind: 'strand', name, copy, copies }
 }
 
-/** The first step of each row of a panel, in order of work. */
-function rowSteps(route: EventList): readonly number[] {
-  let step = 0
-  const firsts: number[] = []
-  for (const { manner, row, steps } of lineGroups(route, stepBounds(route))) {
-    // Without a row begun, the rest of a row whose thread was changed.
-    if (manner === 'work' && (row >= 0 || firsts.length === 0)) firsts.push(step)
-    step += steps.length
-  }
-  return firsts
-}
-
 /**
- * Where a hand is in a make: the piece, and the row of how many in the order of work, 1-based, or the
- * strand and which of its copies. `undefined` where the design has no such place, as after the last.
+ * Where a hand is in a make: the piece, and the row as the maker counts it (or two strung together) of
+ * how many, or the strand and which of its copies, 1-based. `undefined` where the design has no such place, as after the last.
  */
 export type HandAt = Readonly<{
   piece: string
@@ -82,7 +68,9 @@ export type HandAt = Readonly<{
   isMirrored: boolean
   /** Pieces that are made for one unit: where there is one, it need not be named. */
   pieces: number
-  at: Readonly<{ kind: 'row' | 'strand'; name: string; number: number; of: number }>
+  at:
+    | Readonly<{ kind: 'row'; rows: readonly number[]; of: number }>
+    | Readonly<{ kind: 'strand'; name: string; number: number; of: number }>
 }>
 
 /** Finds a place in an outline. Before the first row it is at that row. */
@@ -105,11 +93,12 @@ export function handAt(
     at:
       stretch.kind === 'strand'
         ? { kind: 'strand', name: stretch.name, number: stretch.copy + 1, of: stretch.copies }
-        : rowAt(stretch.rowSteps, step),
+        : rowAt(stretch.rowStarts, step),
   }
 }
 
-function rowAt(rowSteps: readonly number[], step: number): HandAt['at'] {
-  const number = Math.max(1, rowSteps.findLastIndex((first) => first <= step) + 1)
-  return { kind: 'row', name: '', number, of: rowSteps.length }
+function rowAt(starts: readonly RowStart[], step: number): HandAt['at'] {
+  const here = starts.findLast((start) => start.step <= step) ?? starts[0]
+  const all = new Set(starts.flatMap(({ rows }) => rows))
+  return { kind: 'row', rows: here?.rows ?? [], of: all.size }
 }

@@ -18,9 +18,9 @@ export type PlacedLine = Readonly<{
   from: number
   /** The step after its last. */
   to: number
-  /** Its place among the rows of its stretch, 1-based, with a row that goes on as that row; 0 for what is no row. */
+  /** Rows of its stretch that are worked with this line, itself too; 0 for what is no row. */
   rowAt: number
-  /** The rows of its stretch. */
+  /** All rows of its stretch. */
   rows: number
 }>
 
@@ -51,9 +51,9 @@ export function readerMap({ pieces, paceBasis }: ReaderScript, units: number): R
     piece.stretches.forEach((stretch, part) => {
       starts.push({ piece: pieceAt, part, from })
       let rowAt = 0
-      const rows = stretch.lines.filter(beginsRow).length
+      const rows = new Set(stretch.lines.flatMap((line) => line.rows)).size
       for (const line of stretch.lines) {
-        if (beginsRow(line)) rowAt += 1
+        if (!line.isContinued) rowAt += line.rows.length
         const first = from + line.firstStep
         const to = first + line.steps.length
         lines.push({
@@ -78,10 +78,6 @@ export function readerMap({ pieces, paceBasis }: ReaderScript, units: number): R
     paceBasis,
     starts,
   }
-}
-
-function beginsRow({ kind, isContinued }: ReaderLine): boolean {
-  return kind === 'row' && !isContinued
 }
 
 /** The step number of a place; a place that the design no longer has is taken to the nearest before it. */

@@ -1,8 +1,7 @@
-import { PICK_UP } from '../route/event-codes.ts'
+import { type LineGroup, lineGroups, type Manner } from '../route/line-groups.ts'
 import type { BenchStep } from '../route/route.ts'
-import { rowsBegun } from '../route/rows-begun.ts'
+import { rowsOfGroup } from '../route/row-starts.ts'
 import { lineEvents } from './line-events.ts'
-import { type LineGroup, lineGroups, type Manner } from './line-groups.ts'
 import type { ReaderLine, ReaderLineKind } from './reader-script.ts'
 import type { StretchSource } from './stretch-source.ts'
 import { type Work, writeStep } from './write-step.ts'
@@ -25,28 +24,11 @@ export function writeLines(
   let rows: readonly number[] = []
   return lineGroups(route, steps).map((group) => {
     const isContinued = group.manner === 'work' && group.row < 0 && rows.length > 0
-    if (group.row >= 0) {
-      const begun = rowsBegun(route, words.rowNumber, group.row)
-      rows =
-        begun.length > 0 ? begun : [firstRow(source, group.steps) ?? (route.a[group.row] ?? 0) + 1]
-    }
+    if (group.row >= 0) rows = rowsOfGroup(route, words, group)
     const line = writeLine(work, group, { firstStep, isContinued, rows, ways })
     firstStep += group.steps.length
     return line
   })
-}
-
-/** The row of the first bead picked up in some steps. */
-function firstRow(
-  { route, words }: StretchSource,
-  steps: readonly BenchStep[],
-): number | undefined {
-  const [first] = steps
-  const last = steps.at(-1)
-  if (first === undefined || last === undefined) return undefined
-  const at = route.kind.subarray(first.fromEvent, last.toEvent + 1).indexOf(PICK_UP)
-  if (at < 0) return undefined
-  return words.rowNumber(route.pool[route.a[first.fromEvent + at] ?? 0] ?? 0)
 }
 
 type Beginning = Readonly<{

@@ -20,12 +20,19 @@ const handAt = z.strictObject({
   isMirrored: z.boolean(),
   /** Pieces of one unit. */
   pieces: z.number().int().min(1),
-  at: z.strictObject({
-    kind: z.enum(['row', 'strand']),
-    name: z.string(),
-    number: z.number().int(),
-    of: z.number().int(),
-  }),
+  at: z.discriminatedUnion('kind', [
+    z.strictObject({
+      kind: z.literal('row'),
+      rows: z.array(z.number().int()).readonly(),
+      of: z.number().int(),
+    }),
+    z.strictObject({
+      kind: z.literal('strand'),
+      name: z.string(),
+      number: z.number().int(),
+      of: z.number().int(),
+    }),
+  ]),
 })
 
 const seconds = z.number().int().min(0).max(10_000_000)

@@ -4,6 +4,7 @@ import { countPasses } from '../route/count-passes.ts'
 import { ROW } from '../route/event-codes.ts'
 import type { EventList } from '../route/event-list.ts'
 import { fillWarnings, readFill } from '../route/read-fill.ts'
+import { rowStarts } from '../route/row-starts.ts'
 import { threadSlack } from '../route/thread-slack.ts'
 import { warpEndPasses } from '../stitches/loom/warp-end-passes.ts'
 import { exactly, type Spread } from '../units/spread.ts'
@@ -111,7 +112,7 @@ function addPasses(passes: Uint16Array, more: Uint16Array): void {
 }
 
 function writtenOut(
-  known: Omit<PartReading, 'events' | 'steps' | 'words'>,
+  known: Omit<PartReading, 'events' | 'steps' | 'words' | 'rowStarts'>,
   stitched: StitchedPanel,
   strands: 1 | 2,
 ): PartReading {
@@ -119,6 +120,7 @@ function writtenOut(
   const { route: events } = known
   return lazyPart(known, {
     steps: () => benchSteps(events, panelStepWords(chart.stitch, index, strands)),
+    rowStarts: () => rowStarts(events, panelStepWords(chart.stitch, index, strands)),
     words: () =>
       writeWordChart(chart, {
         worked: { index, picks: events.pool.subarray(0, events.poolCount) },

@@ -133,6 +133,7 @@ function readStrandPart(
   return lazyPart(known, {
     steps: () => benchSteps(route, strandStepWords(slots, context.strands)),
     words: () => [`${strand.name}: ${strand.beads}`],
+    rowStarts: () => [],
   })
 }
 

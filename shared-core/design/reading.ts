@@ -1,5 +1,6 @@
 import type { EventList } from '../route/event-list.ts'
 import type { BenchStep, RouteEvent, RouteWarning } from '../route/route.ts'
+import type { RowStart } from '../route/row-starts.ts'
 import type { Spread } from '../units/spread.ts'
 import type { PartWork } from './part-work.ts'
 
@@ -30,8 +31,8 @@ export type Fill = 'free' | 'tight' | 'full'
 /**
  * Everything read from one copy of one part. Arrays over beads are in the order of bead numbers.
  *
- * `route` is the journey in compact form; `events`, `steps` and `words` are written out from it when
- * first asked for, so that a giant panel costs little until a screen wants them.
+ * `route` is the journey in compact form; `events`, `steps`, `words` and `rowStarts` are written out
+ * from it when first asked for, so that a giant panel costs little until a screen wants them.
  */
 export type PartReading = Readonly<{
   partId: string
@@ -43,6 +44,8 @@ export type PartReading = Readonly<{
   steps: readonly BenchStep[]
   /** The word chart, a line a row in the direction of work. */
   words: readonly string[]
+  /** Where each row begins among the steps; none for a strand. */
+  rowStarts: readonly RowStart[]
   thread: ThreadReading
   /** Passes through each bead: of the route, of what hangs from it, and of a loom's warp ends. */
   passes: Uint16Array

@@ -10,10 +10,18 @@ export function placeWords(work: BenchWork, format: Format): string {
 
 function handWords(hand: BenchWork['hand'], { count }: Format): string | undefined {
   if (hand === null) return undefined
-  const { kind, name, number, of } = hand.at
-  const which = `${count(number)} of ${count(of)}`
-  const at = kind === 'row' ? `row ${which}` : of > 1 ? `${name}, ${which}` : name
+  const at = atWords(hand.at, count)
   if (hand.pieces === 1) return at
   const copy = hand.copies > 1 ? ` ${count(hand.copy)} of ${count(hand.copies)}` : ''
   return `${hand.piece}${copy}${hand.isMirrored ? ', mirrored' : ''}, ${at}`
+}
+
+type At = NonNullable<BenchWork['hand']>['at']
+
+function atWords(at: At, count: Format['count']): string {
+  const of = count(at.of)
+  if (at.kind === 'row') {
+    return `${at.rows.length > 1 ? 'rows' : 'row'} ${at.rows.map(count).join(' and ')} of ${of}`
+  }
+  return at.of > 1 ? `${at.name}, ${count(at.number)} of ${of}` : at.name
 }

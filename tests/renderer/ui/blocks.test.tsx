@@ -51,7 +51,9 @@ describe('TextInput with a bound', () => {
   it('keeps a text that is too long as it was pasted, and says by how much', () => {
     const markup = text('x'.repeat(10_000))
     expect(markup).toContain('x'.repeat(10_000))
-    expect(markup).toContain(`That is ${formatCount(10_000)} characters. Shorten it to 120 at most.`)
+    expect(markup).toContain(
+      `That is ${formatCount(10_000)} characters. Shorten it to 120 at most.`,
+    )
   })
 
   it('counts without the spaces around it', () => {

@@ -39,8 +39,8 @@ function expectSame(body: DesignBody): void {
         ...{ number: stretch.copy + 1, of: stretch.copies },
       })
     } else {
-      expect([hand.at.kind, hand.at.of]).toEqual(['row', placed.rows])
-      if (placed.rowAt > 0) expect(hand.at.number).toBe(placed.rowAt)
+      expect(hand.at).toMatchObject({ kind: 'row', of: placed.rows })
+      if (placed.rowAt > 0) expect(hand.at).toMatchObject({ rows: placed.line.rows })
     }
   }
 }

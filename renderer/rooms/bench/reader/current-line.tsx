@@ -34,6 +34,7 @@ export function CurrentLine(props: CurrentLineProps) {
     [line, step],
   )
   const side = lineSide(line)
+  const bare = slots.length === 0 ? tellBare(placed, tell) : ''
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are the reader's own, heard everywhere
     // biome-ignore lint/a11y/noStaticElementInteractions: a larger place to click, beside the button below
@@ -61,7 +62,7 @@ export function CurrentLine(props: CurrentLineProps) {
               // biome-ignore lint/suspicious/noArrayIndexKey: runs stand in the order of work
               <li key={at}>
                 {bead !== undefined && (
-                  <Swatch look={{ hex: bead.hex, finish: bead.finish }} size={SWATCH_PX} inText />
+                  <Swatch look={props.looks[slot] ?? null} size={SWATCH_PX} inText />
                 )}
                 <span>
                   {count} {tell.beadName(slot)}
@@ -71,15 +72,18 @@ export function CurrentLine(props: CurrentLineProps) {
           })}
         </ol>
       ) : (
-        <p className="reader-bare">{tellBare(placed, tell)}</p>
+        <p className={`reader-bare${bare.length > BARE_SHORT ? ' reader-bare-long' : ''}`}>
+          {bare}
+        </p>
       )}
-      <p className="reader-work">
-        {line.kind === 'thread' ? props.tools : ''} {workWords(props)}
-      </p>
+      {line.kind === 'thread' && <p className="reader-work">{props.tools}</p>}
+      <p className="reader-work">{workWords(props)}</p>
     </div>
   )
 }
 
+/** Up to so many letters stand in one line at their largest. */
+const BARE_SHORT = 18
 /** Sharp at the largest letters. */
 const SWATCH_PX = 96
 

@@ -1,7 +1,7 @@
 import type { DesignReading, PartReading } from '../../../../shared-core/design/reading.ts'
 
-/** A part's reading as the screens use it: the route in compact form, not its events as objects. */
-export type PlainPart = Omit<PartReading, 'events'>
+/** A part's reading as the screens use it: the route in compact form, not its events as objects, nor its rows. */
+export type PlainPart = Omit<PartReading, 'events' | 'rowStarts'>
 
 /** A design's reading as the screens use it. */
 export type PlainReading = Omit<DesignReading, 'parts'> & Readonly<{ parts: readonly PlainPart[] }>

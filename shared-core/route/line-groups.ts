@@ -1,16 +1,6 @@
-import type { StepBounds } from '../route/bench-steps.ts'
-import {
-  ADD_THREAD,
-  CUT,
-  FINISH,
-  JOIN,
-  KNOT,
-  PASS,
-  PICK_UP,
-  ROW,
-  WARP,
-} from '../route/event-codes.ts'
-import type { EventList } from '../route/event-list.ts'
+import type { StepBounds } from './bench-steps.ts'
+import { ADD_THREAD, CUT, FINISH, JOIN, KNOT, PASS, PICK_UP, ROW, WARP } from './event-codes.ts'
+import type { EventList } from './event-list.ts'
 
 /** What a step is part of. `thread` is everything done to ends: woven in, cut, threaded anew. */
 export type Manner = 'work' | 'thread' | 'warp'
