@@ -46,13 +46,16 @@ export function paintFar(
     // Rounded in the work and not in the part, so that a bead lies alike in all parts that hold some of it.
     const x = (xMm[bead] ?? 0) * scale
     const y = (yMm[bead] ?? 0) * scale
-    const right = Math.round(x + halfX) - leftPx
-    const bottom = Math.round(y + halfY) - topPx
-    const from = Math.max(0, Math.round(x - halfX) - leftPx)
+    const left = Math.round(x - halfX) - leftPx
+    const top = Math.round(y - halfY) - topPx
+    // A bead that falls between two pixels still takes one.
+    const right = Math.max(left + 1, Math.round(x + halfX) - leftPx)
+    const bottom = Math.max(top + 1, Math.round(y + halfY) - topPx)
+    const from = Math.max(0, left)
     const to = Math.min(width, right)
     const edge = hasSeam ? (colours.edge[slot] ?? 0) : body
     const last = Math.min(height, bottom)
-    for (let row = Math.max(0, Math.round(y - halfY) - topPx); row < last; row += 1) {
+    for (let row = Math.max(0, top); row < last; row += 1) {
       const start = row * width
       if (to > from) pixels.fill(row === bottom - 1 ? edge : body, start + from, start + to)
       if (right > from && right <= width) pixels[start + right - 1] = edge

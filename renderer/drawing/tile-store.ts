@@ -4,12 +4,14 @@ import { type BeadScene, beadReach } from './bead-scene.ts'
 import { changedBeads } from './changed-beads.ts'
 import { farColours } from './paint-far.ts'
 import { forEachTile, keyOf, noLayer, stampTiles, type TileLayer } from './stamp-tiles.ts'
-import { blankTile, paintTile, staleBox, type Work } from './tile.ts'
+import { blankTile, paintTile, staleBox, TILE_PX, type Work } from './tile.ts'
 import type { SizePx, View } from './view.ts'
 
 /** Beads are never rastered smaller than this; farther away the tiles are shown shrunk and smooth. */
 const LEAST_BEAD_PX = 1.5
 const MOST_TILES = 96
+/** Tiles that a work seen whole may take: room is left for those of the scale before. */
+const WHOLE_TILES = 64
 /** More changed beads at once than this and everything is painted anew. */
 const MOST_PATCHES = 400
 /** Pixels round a mended part that smoothing reaches into. */
@@ -81,8 +83,7 @@ export class TileStore {
   draw(brush: Brush, canvas: SizePx, view: View, how: DrawHow): boolean {
     if (this.#work === undefined) return true
     this.#turn += 1
-    const { beadWidthMm, beadHeightMm } = this.#work.scene
-    const wanted = Math.max(view.scale, LEAST_BEAD_PX / Math.min(beadWidthMm, beadHeightMm))
+    const wanted = rasterScale(view.scale, this.#work.scene)
     if (wanted !== this.#layer.scale && (!how.isMoving || this.#layer.scale === 0)) {
       this.#under = this.#layer
       this.#layer = { scale: wanted, tiles: new Map() }
@@ -211,6 +212,22 @@ function inside(box: BoxMm, seen: BoxMm): BoxMm {
     right: Math.min(box.right, seen.right),
     bottom: Math.min(box.bottom, seen.bottom),
   }
+}
+
+/**
+ * The scale to raster at, pixels a mm: that of the view, or larger so that no bead is lost, but never so
+ * large that the tiles of a work seen whole would push each other out.
+ */
+export function rasterScale(
+  scale: number,
+  { beadWidthMm, beadHeightMm, widthMm, heightMm }: BeadScene,
+): number {
+  const clear = LEAST_BEAD_PX / Math.min(beadWidthMm, beadHeightMm)
+  // Tiles across times tiles down, each with one begun: (w s + 1)(h s + 1) = most, solved for s.
+  const [w, h] = [widthMm / TILE_PX, heightMm / TILE_PX]
+  const [a, b] = [w * h, w + h]
+  const most = a > 0 ? (Math.sqrt(b * b + 4 * a * (WHOLE_TILES - 1)) - b) / (2 * a) : clear
+  return Math.max(scale, Math.min(clear, most))
 }
 
 /** What is seen of the work, with room for shadows and bridges at its edges. */

@@ -1,5 +1,6 @@
 import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
+import { formatCount } from '../units/format-number.ts'
 import { type Chart, type ChartRow, type StitchKind, slotLabel } from './chart.ts'
 import { MAX_CELLS, MAX_COLUMNS, MAX_ROWS } from './chart-limits.ts'
 import { countSlots } from './count-slots.ts'
@@ -35,7 +36,7 @@ const MOST_REFUSALS = 100
  * give its offset in half beads; a file without offsets sets every second brick row half a bead to the
  * right. Ragged rows are fine; empty lines are skipped. A byte-order mark and any line ending are taken.
  *
- * @returns The chart, or every fault with its line: a cell that is no slot, an offset that is not
+ * @returns The chart, or every fault with its line: no text at all, a cell that is no slot, an offset that is not
  *   whole or out of step with its stitch, offsets in some lines only, no stitch, no rows, or more than
  *   4,000,000 cells, 100,000 columns or 100,000 rows.
  */
@@ -43,6 +44,7 @@ export function readGridFile(
   text: string,
   options: GridFileOptions,
 ): Result<GridReading, readonly Refusal[]> {
+  if (isNoText(text)) return err([notText(options.fileName)])
   const sheet = readSheet(text, options.fileName)
   if (!sheet.ok) return sheet
   const { comments, lines } = sheet.value
@@ -55,6 +57,25 @@ export function readGridFile(
     .slice(0, MOST_REFUSALS)
     .map((row) => outOfStep(chart, row, { lines, fileName: options.fileName }))
   return misplaced.length > 0 ? err(misplaced) : ok(reading(chart, lines, named.value.note))
+}
+
+/** Pictures and other files of bytes hold control characters that no text does. */
+function isNoText(text: string): boolean {
+  for (let at = 0; at < Math.min(text.length, LOOKED_AT); at += 1) {
+    const code = text.charCodeAt(at)
+    if (code < 32 && (code < 9 || code > 13)) return true
+  }
+  return false
+}
+
+const LOOKED_AT = 4_096
+
+function notText(fileName: string): Refusal {
+  return {
+    code: 'grid-not-text',
+    message: `${fileName} is neither text nor a picture that can be read here.`,
+    next: 'Choose a CSV with a letter a bead, or a PNG with a pixel a bead.',
+  }
 }
 
 type NumberedLine = GridLine & Readonly<{ line: number }>
@@ -93,14 +114,15 @@ function* numberedLines(text: string): Generator<readonly [number, string]> {
 }
 
 function sizeFault(line: GridLine, cells: number, rows: number): GridFault | undefined {
-  const next = `A chart holds at most ${MAX_CELLS} cells, ${MAX_COLUMNS} columns and ${MAX_ROWS} rows; cut the grid into panels.`
+  const next = `A chart holds at most ${formatCount(MAX_CELLS)} cells, ${formatCount(MAX_COLUMNS)} columns and ${formatCount(MAX_ROWS)} rows; cut the grid into panels.`
   const columns = Math.ceil((line.offset ?? 0) / 2) + line.cells.length
   if (columns > MAX_COLUMNS) {
-    return { code: 'grid-too-many-columns', found: `${columns} columns`, next }
+    return { code: 'grid-too-many-columns', found: `${formatCount(columns)} columns`, next }
   }
   if (cells > MAX_CELLS)
-    return { code: 'grid-too-many-cells', found: `${cells} cells so far`, next }
-  if (rows > MAX_ROWS) return { code: 'grid-too-many-rows', found: `row ${rows}`, next }
+    return { code: 'grid-too-many-cells', found: `${formatCount(cells)} cells so far`, next }
+  if (rows > MAX_ROWS)
+    return { code: 'grid-too-many-rows', found: `row ${formatCount(rows)}`, next }
   return undefined
 }
 
@@ -182,10 +204,20 @@ function reading(chart: Chart, lines: readonly NumberedLine[], stitchNote: strin
   if (chart.stitch === 'brick' && lines.every(({ offset }) => offset === undefined)) {
     notes.push('The file gives no offsets: every second row is set half a bead to the right.')
   }
+  if (isRagged(lines)) {
+    notes.push('Its lines are not all as long: a shorter one has no beads at its end.')
+  }
   if (lines.some(({ hasSmallLetters }) => hasSmallLetters)) {
     notes.push('Small letters are read as capitals.')
   }
   return { chart, beads, slots, notes }
+}
+
+/** Where offsets are given, lines end where they mean to. */
+function isRagged(lines: readonly NumberedLine[]): boolean {
+  const [first] = lines
+  const isBare = lines.every(({ offset }) => offset === undefined)
+  return isBare && lines.some(({ cells }) => cells.length !== first?.cells.length)
 }
 
 function sizeNote({ rows }: Chart, beads: number, slots: readonly string[]): string {
@@ -196,7 +228,7 @@ function sizeNote({ rows }: Chart, beads: number, slots: readonly string[]): str
 }
 
 function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`
+  return `${formatCount(count)} ${noun}${count === 1 ? '' : 's'}`
 }
 
 function refuse(

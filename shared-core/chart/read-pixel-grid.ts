@@ -2,6 +2,7 @@ import { colourNames } from '../colour/colour-name.ts'
 import type { Picture } from '../colour/picture/picture.ts'
 import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
+import { formatCount } from '../units/format-number.ts'
 import type { Chart, ChartRow, StitchKind } from './chart.ts'
 import { MAX_CELLS, MAX_COLUMNS, MAX_ROWS } from './chart-limits.ts'
 import { normaliseChart } from './normalise-chart.ts'
@@ -42,7 +43,7 @@ export function readPixelGrid(
 ): Result<PixelGridReading, Refusal> {
   const { width, height } = picture
   if (width >= MAX_COLUMNS || height > MAX_ROWS || width * height > MAX_CELLS) {
-    return err(tooLarge(picture))
+    return err(pixelGridTooLarge(picture))
   }
   const counts = countColours(picture)
   if (counts === undefined) return err(manyColours())
@@ -111,21 +112,25 @@ type Found = Readonly<{ stitch: StitchKind; beads: number; colours: readonly Gri
 function notesOf({ width, height }: Picture, { stitch, beads, colours }: Found): readonly string[] {
   const holes = width * height - beads
   return [
-    `${counted(width, 'pixel')} by ${height}, read as ${stitchName(stitch)}: ${counted(beads, 'bead')} in ${counted(colours.length, 'colour')}.`,
+    `${counted(width, 'pixel')} by ${formatCount(height)}, read as ${stitchName(stitch)}: ${counted(beads, 'bead')} in ${counted(colours.length, 'colour')}.`,
     gridRule(stitch),
     ...(holes === 0 ? [] : [`${counted(holes, 'see-through pixel')} left without a bead.`]),
   ]
 }
 
 function counted(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? '' : 's'}`
+  return `${formatCount(count)} ${noun}${count === 1 ? '' : 's'}`
 }
 
-function tooLarge({ width, height }: Picture): Refusal {
+/** The refusal of a picture with more pixels than a chart has places; width and height in pixels. */
+export function pixelGridTooLarge({
+  width,
+  height,
+}: Readonly<{ width: number; height: number }>): Refusal {
   return {
     code: 'grid-large',
-    message: `A grid of ${width} by ${height} pixels is more than a chart can hold.`,
-    next: `A chart holds at most ${MAX_CELLS} beads; make the picture smaller, or begin from a picture instead.`,
+    message: `A grid of ${formatCount(width)} by ${formatCount(height)} pixels is more than a chart can hold.`,
+    next: `A chart holds at most ${formatCount(MAX_CELLS)} beads; make the picture smaller, or begin from a picture instead.`,
   }
 }
 

@@ -236,8 +236,12 @@ const badPictures = [
   ['torn.jpg', jpeg({ ...good, isTorn: true }), 'ends before the picture does'],
   ['hollow.jpg', jpeg({ ...good, channels: 4 }), 'is damaged'],
   ['torn.gif', gif(good, 2).slice(0, 40), 'ends before the picture does'],
-  ['thread.png', pngHeaderBytes({ width: 1, height: 100_000 }), '1 by 100000 pixels'],
-  ['vast.png', pngHeaderBytes({ width: 30_000, height: 30_000 }), '30000 by 30000 pixels'],
+  ['thread.png', pngHeaderBytes({ width: 1, height: 100_000 }), '1 by 100\u00a0000 pixels'],
+  [
+    'vast.png',
+    pngHeaderBytes({ width: 30_000, height: 30_000 }),
+    '30\u00a0000 by 30\u00a0000 pixels',
+  ],
 ] as const
 
 test('every bad picture gets a sentence, and nothing is written', async () => {

@@ -57,6 +57,11 @@ describe('paintFar', () => {
     ])
   })
 
+  it('gives every bead at least a pixel, however far away', () => {
+    expect(paint(0.2, 2).some((one) => one !== 0)).toBe(true)
+    for (const scale of [0.05, 0.3, 0.7]) expect(paint(scale, 4)[0]).not.toBe(0)
+  })
+
   it('leaves a darker seam once beads are large enough to tell apart', () => {
     const pixels = paint(4, 8)
     expect(pixels[0]).toBe(pixel(0x332211))

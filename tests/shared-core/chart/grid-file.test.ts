@@ -89,6 +89,13 @@ describe('readGridFile', () => {
     expect(notes).toContain('Small letters are read as capitals.')
   })
 
+  it('says that lines are of different lengths, where no offsets say they mean to be', () => {
+    const ragged = 'Its lines are not all as long: a shorter one has no beads at its end.'
+    expect(read('# loom\nA,B,A\nA\n').notes).toContain(ragged)
+    expect(read('# loom\nA,B,A\nA,B,A\n').notes).not.toContain(ragged)
+    expect(read('# brick\n1;A,B\n0;A,B,A\n').notes).not.toContain(ragged)
+  })
+
   it('takes half-bead offsets for brick where no stitch is named', () => {
     expect(read('1;A\n0;A,A').chart.stitch).toBe('brick')
   })
@@ -116,6 +123,7 @@ describe('readGridFile', () => {
   })
 
   it.each([
+    ['bytes that are no text', 'GIF89a\u0001\u0000A,B\nA,B', ['grid-not-text']],
     ['nothing', '', ['grid-empty']],
     ['comments only', '# brick\n\n', ['grid-empty']],
     ['no stitch', 'A,B\nA,B', ['grid-stitch-unknown']],

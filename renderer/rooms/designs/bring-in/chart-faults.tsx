@@ -30,5 +30,6 @@ export function ChartFaults({
 /** A fault's sentence without the file and line that stand beside it already. */
 function withoutPlace({ message, line }: Refusal, fileName: string): string {
   const place = `${fileName}, line ${line}: `
-  return capital(message.startsWith(place) ? message.slice(place.length) : message)
+  // A file keeps its own name, small letters and all.
+  return message.startsWith(place) ? capital(message.slice(place.length)) : message
 }

@@ -21,12 +21,15 @@ export function GridPage() {
       picture="strand"
       teaches="A CSV has one line a row from the top and a letter a bead, parted by commas: A,B,B,A. Before a semicolon a line may say how many half beads it is set in. A PNG has one pixel a bead, see-through where there is none."
     >
-      {(file) => (isPng(file) ? <PixelGrid file={file} /> : <GridText file={file} />)}
+      {(file) => (isPicture(file) ? <PixelGrid file={file} /> : <GridText file={file} />)}
     </FileRoom>
   )
 }
 
+/** How picture files begin, in base64: PNG, JPEG, GIF, WebP. */
+const PICTURES = ['iVBORw0KGg', '/9j/', 'R0lGOD', 'UklGR']
+
 /** By its first bytes, or by its name where it has none of its own. */
-function isPng({ fileName, base64 }: FileBytes): boolean {
-  return base64.startsWith('iVBORw0KGg') || /\.png$/i.test(fileName)
+function isPicture({ fileName, base64 }: FileBytes): boolean {
+  return PICTURES.some((begins) => base64.startsWith(begins)) || /\.png$/i.test(fileName)
 }

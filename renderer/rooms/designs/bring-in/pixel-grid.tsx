@@ -2,7 +2,6 @@ import { useMemo, useState } from 'react'
 import type { StitchKind } from '../../../../shared-core/chart/chart.ts'
 import { toChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { readPixelGrid } from '../../../../shared-core/chart/read-pixel-grid.ts'
-import type { Picture } from '../../../../shared-core/colour/picture/picture.ts'
 import type { FileBytes } from '../../../app/files.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { useFormat } from '../../../app/use-format.ts'
@@ -13,6 +12,7 @@ import { Select } from '../../../ui/select.tsx'
 import { firstDraft } from '../draft/draft.ts'
 import { DraftDesk } from '../draft/draft-desk.tsx'
 import { stitchOptions } from '../draft/trade-options.ts'
+import type { DecodedPicture } from '../new/picture/decode-picture.ts'
 import { paletteOf } from '../new/picture/palette-of.ts'
 import { stockBeads } from '../new/picture/stock-beads.ts'
 import { useDecoded } from '../new/picture/use-decoded.ts'
@@ -25,11 +25,17 @@ import { nearestOf } from './nearest-of.ts'
 export function PixelGrid({ file }: Readonly<{ file: FileBytes }>) {
   const decoded = useDecoded(file, { exact: true })
   if (decoded === undefined) return <p role="status">Reading {file.fileName}…</p>
-  if (!decoded.ok) return <RefusalNotice refusal={decoded.error} />
-  return <Pixels picture={decoded.value.picture} fileName={file.fileName} />
+  if (!decoded.ok) {
+    const isGrid = decoded.error.code.startsWith('grid-')
+    return isGrid ? <NotAGrid refusal={decoded.error} /> : <RefusalNotice refusal={decoded.error} />
+  }
+  return <Pixels decoded={decoded.value} fileName={file.fileName} />
 }
 
-function Pixels({ picture, fileName }: Readonly<{ picture: Picture; fileName: string }>) {
+function Pixels({
+  decoded: { picture, notes },
+  fileName,
+}: Readonly<{ decoded: DecodedPicture; fileName: string }>) {
   const format = useFormat()
   const materials = useMaterials()
   const [draft, setDraft] = useState({ ...firstDraft, name: nameFromFile(fileName) })
@@ -56,7 +62,7 @@ function Pixels({ picture, fileName }: Readonly<{ picture: Picture; fileName: st
       note={`Brought in from ${fileName}`}
       source={
         <div className="draft-understood">
-          {read.value.notes.map((sentence) => (
+          {[...notes, ...read.value.notes].map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
           <p className="designs-quiet">From {fileName}. Nothing is written yet.</p>

@@ -1,5 +1,6 @@
 import type { Refusal } from '../../../refusal.ts'
 import { err, ok, type Result } from '../../../result.ts'
+import { formatCount } from '../../../units/format-number.ts'
 import type { PictureHeader } from './picture-header.ts'
 
 /** Pixels above which a picture is not decoded: 100 million take 400 MB. */
@@ -33,7 +34,7 @@ export function planPicture(
   const notes = notesOf(header)
   if (width * height <= WORKING_PIXELS) return ok({ notes })
   const resizeWidth = Math.max(1, Math.floor(width * Math.sqrt(WORKING_PIXELS / (width * height))))
-  const note = `A picture of ${width} by ${height} pixels is more than beads can show; it was made ${resizeWidth} pixels wide on the way in.`
+  const note = `A picture of ${formatCount(width)} by ${formatCount(height)} pixels is more than beads can show; it was made ${formatCount(resizeWidth)} pixels wide on the way in.`
   return ok({ resizeWidth, notes: [...notes, note] })
 }
 
@@ -53,7 +54,7 @@ function notesOf({ format, width, height, bits, isAnimated, isCmyk }: PictureHea
 function tooLarge({ width, height }: PictureHeader, fileName: string): Refusal {
   return {
     code: 'picture-too-large',
-    message: `${fileName} has ${width} by ${height} pixels.`,
-    next: `Make it smaller first: at most ${MAX_PICTURE_SIDE} pixels a side and ${MAX_PICTURE_PIXELS / 1_000_000} million in all.`,
+    message: `${fileName} has ${formatCount(width)} by ${formatCount(height)} pixels.`,
+    next: `Make it smaller first: at most ${formatCount(MAX_PICTURE_SIDE)} pixels a side and ${MAX_PICTURE_PIXELS / 1_000_000} million in all.`,
   }
 }

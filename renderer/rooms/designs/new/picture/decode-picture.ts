@@ -1,3 +1,4 @@
+import { pixelGridTooLarge } from '../../../../../shared-core/chart/read-pixel-grid.ts'
 import {
   readPictureHeader,
   undecodable,
@@ -25,6 +26,8 @@ export async function decodePicture(
   const plan = planPicture(header.value, file)
   if (!plan.ok) return plan
   const { resizeWidth, notes } = plan.value
+  // A grid made smaller is another grid.
+  if (exact && resizeWidth !== undefined) return err(pixelGridTooLarge(header.value))
   try {
     const bitmap = await createImageBitmap(new Blob([bytes]), {
       premultiplyAlpha: 'none',

@@ -7,6 +7,7 @@ import {
   planPicture,
   WORKING_PIXELS,
 } from '../../../../../shared-core/colour/picture/file/picture-plan.ts'
+import { formatCount } from '../../../../../shared-core/units/format-number.ts'
 import {
   chunk,
   gif,
@@ -164,7 +165,7 @@ describe('planPicture', () => {
           expect(resizeWidth * (resizeWidth * (height / width))).toBeLessThanOrEqual(
             WORKING_PIXELS * 1.001,
           )
-          expect(notes[0]).toContain(`${width} by ${height}`)
+          expect(notes[0]).toContain(`${formatCount(width)} by ${formatCount(height)}`)
         },
       ),
     )
@@ -175,7 +176,10 @@ describe('planPicture', () => {
     (huge) => {
       expect(plan(huge)).toMatchObject({
         ok: false,
-        error: { code: 'picture-too-large', next: expect.stringContaining('32000 pixels a side') },
+        error: {
+          code: 'picture-too-large',
+          next: expect.stringContaining('32\u00a0000 pixels a side'),
+        },
       })
     },
   )
