@@ -9,9 +9,10 @@ import { blankChart } from '../../shared-core/chart/outlines/blank-chart.ts'
 import { fringeLengths } from '../../shared-core/chart/outlines/fringe-fan.ts'
 import { readStrandBeads } from '../../shared-core/stitches/strand/strand-beads.ts'
 import { parseWordChart } from '../../shared-core/words/parse-word-chart.ts'
-import { gif, jpeg, png, pngHeaderBytes } from '../shared-core/colour/picture/file/picture-bytes.ts'
+import { png, pngHeaderBytes } from '../shared-core/colour/picture/file/picture-bytes.ts'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
+import { badPictures, LAMP, lamp, NIGHT, strangePictures } from './bad-pictures.ts'
 import { choose, press, take, write } from './journey/controls.ts'
 import { openStudio, type Studio } from './studio.ts'
 
@@ -108,15 +109,6 @@ test('a fringe hangs from the last row, graded as the core grades it', async () 
   const order = { places: 9, shortest: 5, longest: 14, grade: 'point', tip: 1 } as const
   expect(lengths).toEqual(fringeLengths(order))
   expect(new Set(strands.map(({ anchor }) => anchor?.row))).toEqual(new Set([4]))
-})
-
-const NIGHT = [40, 52, 60, 255] as const
-const LAMP = [208, 138, 46, 255] as const
-
-/** A lamp in the night, its lower right corner see-through. */
-const lamp = png({ width: 60, height: 40 }, (x, y) => {
-  if (x > 40 && y > 28) return [0, 0, 0, 0]
-  return Math.hypot(x - 28, y - 18) < 11 ? LAMP : NIGHT
 })
 
 test('a picture is cropped, seen in beads of stock, and fills its slots with them', async () => {
@@ -226,24 +218,6 @@ test('a word chart tells the line it cannot read, and is drawn once that is mend
   expect(core.ok && toChartJson(core.value.chart)).toEqual(panelOf(design).chart)
 })
 
-const good = { width: 6, height: 4 }
-const badPictures = [
-  ['empty.png', new Uint8Array(0), 'is empty'],
-  ['diary.png', 'dear diary', 'is not a picture'],
-  ['torn.png', lamp.slice(0, 90), 'ends before the picture does'],
-  ['changed.png', lamp.map((byte, at) => (at === 60 ? byte ^ 0xff : byte)), 'is damaged'],
-  ['hollow.png', pngHeaderBytes(good), 'is damaged'],
-  ['torn.jpg', jpeg({ ...good, isTorn: true }), 'ends before the picture does'],
-  ['hollow.jpg', jpeg({ ...good, channels: 4 }), 'is damaged'],
-  ['torn.gif', gif(good, 2).slice(0, 40), 'ends before the picture does'],
-  ['thread.png', pngHeaderBytes({ width: 1, height: 100_000 }), '1 by 100\u00a0000 pixels'],
-  [
-    'vast.png',
-    pngHeaderBytes({ width: 30_000, height: 30_000 }),
-    '30\u00a0000 by 30\u00a0000 pixels',
-  ],
-] as const
-
 test('every bad picture gets a sentence, and nothing is written', async () => {
   const { page } = studio
   const before = (await ask(page, 'history.list', { limit: 1 })).entries[0]?.id
@@ -253,17 +227,11 @@ test('every bad picture gets a sentence, and nothing is written', async () => {
     await expect(page.getByRole('alert'), name).toContainText(says)
     await expect(page.getByRole('button', { name: 'Add this design' })).toHaveCount(0)
   }
-  await chooseFile(
-    fileOf(
-      'pixel.png',
-      png({ width: 1, height: 1 }, () => [...LAMP]),
-    ),
-  )
-  await expect(page.getByText('It is a single pixel')).toBeVisible()
-  const fine = png({ width: 8, height: 6, bits: 16 }, (x) => (x < 4 ? [...LAMP] : [...NIGHT]))
-  await chooseFile(fileOf('fine.png', fine))
-  await expect(page.getByText('Its 16-bit colours')).toBeVisible()
-  await expect(page.getByText(/^Mean colour difference/)).toBeVisible()
+  for (const [name, bytes, says] of strangePictures) {
+    await chooseFile(fileOf(name, bytes))
+    await expect(page.getByText(says), name).toBeVisible()
+    await expect(page.getByText(/^Mean colour difference/)).toBeVisible()
+  }
   const clear = png({ width: 8, height: 6 }, () => [0, 0, 0, 0])
   await chooseFile(fileOf('clear.png', clear))
   await expect(page.getByText('Everything in this part is see-through')).toBeVisible()
@@ -271,6 +239,11 @@ test('every bad picture gets a sentence, and nothing is written', async () => {
   const colourful = png({ width: 90, height: 2 }, (x, y) => [x, 200 - x, y * 90, 255])
   await chooseFile(fileOf('photo.png', colourful))
   await expect(page.getByRole('alert')).toContainText('is not one pixel a bead')
+  await chooseFile(fileOf('large.png', pngHeaderBytes({ width: 6_000, height: 6_000 })))
+  await expect(page.getByRole('alert')).toContainText('A grid of 6000 by 6000 pixels')
+  await chooseFile(fileOf('bytes.csv', Uint8Array.of(0, 1, 2, 3, 44, 65)))
+  await expect(page.getByText('bytes.csv cannot be taken as it is')).toBeVisible()
+  await expect(page.locator('.chart-faults li')).toHaveCount(1)
   expect((await ask(page, 'history.list', { limit: 1 })).entries[0]?.id).toBe(before)
 })
 

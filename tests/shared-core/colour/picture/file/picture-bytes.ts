@@ -58,6 +58,69 @@ export function png(
   return join(PNG_SIGNATURE, header, pixels, chunk('IEND', []))
 }
 
+/** A whole PNG of two pictures, each of one colour. */
+export function movingPng(
+  { width, height }: Readonly<{ width: number; height: number }>,
+  colours: readonly [Rgba, Rgba],
+): Uint8Array {
+  const [first, second] = colours.map((colour) => pixelsOf(png({ width, height }, () => colour)))
+  const frame = (order: number) =>
+    chunk('fcTL', [
+      ...u32(order),
+      ...u32(width),
+      ...u32(height),
+      ...u32(0),
+      ...u32(0),
+      0,
+      1,
+      0,
+      5,
+      0,
+      0,
+    ])
+  const header = chunk('IHDR', [...u32(width), ...u32(height), 8, 6, 0, 0, 0])
+  return join(
+    PNG_SIGNATURE,
+    header,
+    moving(2),
+    frame(0),
+    chunk('IDAT', first ?? []),
+    frame(1),
+    chunk('fdAT', [...u32(2), ...(second ?? [])]),
+    chunk('IEND', []),
+  )
+}
+
+/** The packed pixels of a PNG made here: what its one IDAT holds. */
+function pixelsOf(bytes: Uint8Array): Uint8Array {
+  return bytes.slice(PNG_SIGNATURE.length + 25 + 8, bytes.length - 12 - 4)
+}
+
+/**
+ * A whole CMYK JPEG of 8 by 8 pixels, all half tones: every coefficient is nought, so each of the four
+ * components is two bits, the shortest codes of tables that have one code each.
+ */
+export function cmykJpeg(): Uint8Array {
+  const segment = (marker: number, data: readonly number[]) => [
+    0xff,
+    marker,
+    ...u16(data.length + 2),
+    ...data,
+  ]
+  const oneCode = [1, ...Array(15).fill(0), 0]
+  const parts = [1, 2, 3, 4]
+  return join(
+    [0xff, 0xd8],
+    segment(0xee, [...text('Adobe'), 0, 100, 0, 0, 0, 0, 0]),
+    segment(0xdb, [0, ...Array(64).fill(1)]),
+    segment(0xc0, [8, ...u16(8), ...u16(8), 4, ...parts.flatMap((id) => [id, 0x11, 0])]),
+    segment(0xc4, [0x00, ...oneCode]),
+    segment(0xc4, [0x10, ...oneCode]),
+    segment(0xda, [4, ...parts.flatMap((id) => [id, 0]), 0, 63, 0]),
+    [0x00, 0xff, 0xd9],
+  )
+}
+
 type JpegMade = Readonly<{ width: number; height: number; channels?: number; isTorn?: boolean }>
 
 /** A JPEG's markers around a few bytes of scan. */
