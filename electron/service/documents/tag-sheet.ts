@@ -57,12 +57,13 @@ export function tagMarks(tag: Tag, measure: Measure): readonly Mark[] {
     ...picture(tag),
     ...heading(tag, measure),
     ...details(tag, measure),
-    ...foot(tag),
+    ...foot(tag, measure),
   ]
 }
 
 const TEXT_X = 26
 const QR_SIDE = 16
+const PRICE_WIDTH_MM = 23
 
 function frame(): readonly Mark[] {
   const stroke = { colour: EDGE, widthMm: 0.15 }
@@ -102,12 +103,20 @@ function picture({ picture }: Tag): readonly Mark[] {
 
 function heading(tag: Tag, measure: Measure): readonly Mark[] {
   const widthMm = TAG.widthMm - TEXT_X - 5
-  const box = { face: 'text', sizePt: 8.5, widthMm: widthMm - 24, maxLines: 1 } as const
+  const box = {
+    face: 'text',
+    sizePt: 8.5,
+    widthMm: widthMm - PRICE_WIDTH_MM - 1,
+    maxLines: 1,
+  } as const
   const colourway = wrapText({ ...box, text: tag.colourway }, measure)[0] ?? ''
   const marks: Mark[] = [...nameMarks(tag.name, widthMm, measure)]
   marks.push(text(TEXT_X, 14.6, colourway, { sizePt: 8.5, colour: SOFT }))
   if (tag.price !== null) {
-    const style = { face: 'text-strong', sizePt: 13, align: 'right' } as const
+    const sizes = [13, 11, 9, 7]
+    const fits = (size: number) => measure(tag.price ?? '', 'text-strong', size) <= PRICE_WIDTH_MM
+    const sizePt = sizes.find(fits) ?? 6
+    const style = { face: 'text-strong', sizePt, align: 'right' } as const
     marks.push(text(TAG.widthMm - 5, 15, tag.price, style))
   }
   const right = TAG.widthMm - 5
@@ -130,38 +139,76 @@ function nameMarks(name: string, widthMm: number, measure: Measure): readonly Ma
   return lines.map((line, at) => text(TEXT_X, 6.4 + at * 3.8, line, { face, sizePt: 9 }))
 }
 
+const DETAIL_SIZES_PT = [6.6, 6.2, 5.8, 5.4, 5] as const
+const DETAILS_TOP_MM = 20.6
+const PARAGRAPH_GAP_MM = 0.9
+
+/** What it is made of, its care and its caution, as large as all of it fits above the maker's name. */
 function details(tag: Tag, measure: Measure): readonly Mark[] {
+  const roomMm = makerLines(tag, measure)[0]?.yMm ?? TAG.heightMm - 2
+  const tries = DETAIL_SIZES_PT.map((sizePt) => detailLines(tag, sizePt, measure))
+  const fitting = tries.find((lines) => bottomOf(lines) <= roomMm - 2.6) ?? tries.at(-1) ?? []
+  return fitting
+    .filter(({ yMm }) => yMm <= roomMm - 2.6)
+    .map(({ words, yMm, sizePt }) => text(TEXT_X, yMm, words, { sizePt }))
+}
+
+type Line = Readonly<{ words: string; yMm: number; sizePt: number }>
+
+/** The caution stands before the care: it is what must not be missing where there is too much text. */
+function detailLines(tag: Tag, sizePt: number, measure: Measure): readonly Line[] {
   const widthMm = TAG.widthMm - TEXT_X - QR_SIDE - 8
-  const paragraphs = [
-    { text: tag.materials, maxLines: 4 },
-    { text: tag.care, maxLines: 2 },
-    { text: tag.caution, maxLines: 3 },
-  ]
-  const sizePt = 6.6
-  const leading = sizePt * MM_PER_PT * 1.26
-  const marks: Mark[] = []
-  let yMm = 20.6
-  for (const { text: words, maxLines } of paragraphs) {
+  const leading = leadingMm(sizePt)
+  const lines: Line[] = []
+  let yMm = DETAILS_TOP_MM
+  for (const [words, maxLines] of [
+    [tag.materials, 3],
+    [tag.caution, 8],
+    [tag.care, 8],
+  ] as const) {
     if (words.trim() === '') continue
     for (const line of wrapText(
       { text: words, face: 'text', sizePt, widthMm, maxLines },
       measure,
     )) {
-      marks.push(text(TEXT_X, yMm, line, { sizePt }))
+      lines.push({ words: line, yMm, sizePt })
       yMm += leading
     }
-    yMm += 0.9
+    yMm += PARAGRAPH_GAP_MM
   }
-  return marks
+  return lines
 }
 
-function foot(tag: Tag): readonly Mark[] {
+function bottomOf(lines: readonly Line[]): number {
+  return lines.at(-1)?.yMm ?? 0
+}
+
+function leadingMm(sizePt: number): number {
+  return sizePt * MM_PER_PT * 1.26
+}
+
+function foot(tag: Tag, measure: Measure): readonly Mark[] {
   const qrX = TAG.widthMm - QR_SIDE - 5
   return [
     { kind: 'modules', xMm: qrX, yMm: 20, sideMm: QR_SIDE, size: tag.qr.size, dark: tag.qr.dark },
     text(qrX + QR_SIDE / 2, 40, tag.code, { face: 'text-strong', sizePt: 8, align: 'centre' }),
-    text(TEXT_X, TAG.heightMm - 3.2, tag.maker, { sizePt: 6.6, colour: SOFT }),
+    ...makerLines(tag, measure).map(({ words, yMm, sizePt }) =>
+      text(TEXT_X, yMm, words, { sizePt, colour: SOFT }),
+    ),
   ]
+}
+
+/** Who made it, on one line or two at the foot. */
+function makerLines({ maker }: Tag, measure: Measure): readonly Line[] {
+  const sizePt = 6.6
+  const box = { face: 'text', sizePt, widthMm: TAG.widthMm - TEXT_X - 5, maxLines: 2 } as const
+  const lines = wrapText({ ...box, text: maker }, measure)
+  const lastMm = TAG.heightMm - 3.2
+  return lines.map((words, at) => ({
+    words,
+    yMm: lastMm - (lines.length - 1 - at) * leadingMm(sizePt),
+    sizePt,
+  }))
 }
 
 type TextMark = Extract<Mark, { kind: 'text' }>

@@ -8,6 +8,10 @@ export type TextBox = Readonly<{
   maxLines: number
 }>
 
+/** A number stays on the line of its unit, and what was bound by hand stays bound. */
+const NUMBER_BEFORE_UNIT = /(\d) (?=(?:mm|cm|m|mg|g|kg|%)(?![\p{L}\d]))/gu
+const BREAKS = /[^\S\u00a0\u202f]+/u
+
 /**
  * Breaks a text into lines no wider than the box, at spaces, inside a word only when it is wider
  * than a line; what is past `maxLines` ends in an ellipsis.
@@ -16,7 +20,7 @@ export function wrapText(box: TextBox, measure: Measure): readonly string[] {
   const fits = (line: string) => measure(line, box.face, box.sizePt) <= box.widthMm
   const lines: string[] = []
   let line = ''
-  for (const word of box.text.trim().split(/\s+/u)) {
+  for (const word of box.text.trim().replace(NUMBER_BEFORE_UNIT, '$1\u00a0').split(BREAKS)) {
     const longer = line === '' ? word : `${line} ${word}`
     if (fits(longer)) {
       line = longer

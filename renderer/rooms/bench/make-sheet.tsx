@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import type { CallInput } from '../../../shared-core/contract/calls.ts'
 import { parseCount } from '../../../shared-core/units/parse-count.ts'
+import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { go } from '../../app/place.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
@@ -12,7 +13,9 @@ import { Picker } from '../../ui/picker.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
+import { MOST_UNITS } from '../most-units.ts'
 import { BenchTime } from './bench-time.tsx'
+import { OrderChoice, useOrderLine } from './order-choice.tsx'
 import { PickList } from './pick-list.tsx'
 
 /** What is known already when a make is logged: nothing, or an order's line. */
@@ -32,6 +35,7 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
     String(start.units ?? 1),
     start.units ?? 1,
   ])
+  const [chosenLine, setChosenLine] = useState<string>()
   const [placeId, setPlace] = useState<string>()
   const [madeOn, setMadeOn] = useState(format.today)
   const [benchS, setBenchS] = useState<number>()
@@ -40,14 +44,18 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
   const shop = useCall('workshop.read', {}).value
   const colourway = colourwayId ?? (design?.id === designId ? design?.colourways[0]?.id : undefined)
   const place = placeId ?? shop?.places[0]?.id
+  const asked =
+    designId === null || colourway === undefined ? undefined : { designId, colourwayId: colourway }
+  const order = useOrderLine(start.orderLineId === undefined ? asked : undefined, chosenLine)
+  const orderLineId = start.orderLineId ?? order.lineId
   const request =
-    designId === null || colourway === undefined || units[1] === undefined || units[1] === 0
+    designId === null || colourway === undefined || !units[1] || order.isWaiting
       ? null
       : {
           designId,
           colourwayId: colourway,
           units: units[1],
-          ...(start.orderLineId === undefined ? {} : { orderLineId: start.orderLineId }),
+          ...(orderLineId === undefined ? {} : { orderLineId }),
         }
   const plan = useCall('makes.plan', request)
   const finish = useAct('makes.finish', {
@@ -102,11 +110,19 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
           onChange={setColourway}
         />
       )}
+      <OrderChoice lines={order.lines} lineId={order.lineId} onChoose={setChosenLine} />
       <div className="bench-pair">
         <QuantityInput
           label="How many"
           text={units[0]}
-          parse={(text) => parseCount(text, { decimal: format.decimal })}
+          parse={(text) =>
+            withinBounds(parseCount(text, { decimal: format.decimal }), text, {
+              least: 1,
+              most: MOST_UNITS,
+              of: Number,
+              write: format.count,
+            })
+          }
           onText={(text, value) => setUnits([text, value])}
         />
         <Select

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { parseCount } from '../../../shared-core/units/parse-count.ts'
+import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { go } from '../../app/place.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
@@ -11,9 +12,11 @@ import { Picker } from '../../ui/picker.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
+import { MOST_UNITS } from '../most-units.ts'
 import { keepFetched } from './fetched.ts'
 import { LotChoices } from './lot-choices.tsx'
 import type { MakeStart } from './make-sheet.tsx'
+import { OrderChoice, useOrderLine } from './order-choice.tsx'
 import { PickTicks } from './pick-ticks.tsx'
 import { TubesBefore } from './tubes-before.tsx'
 
@@ -31,18 +34,23 @@ export function StartSheet({
     String(start.units ?? 1),
     start.units ?? 1,
   ])
+  const [chosenLine, setChosenLine] = useState<string>()
   const [lots, setLots] = useState<Readonly<Record<string, string>>>({})
   const [before, setBefore] = useState(NO_WEIGHTS)
   const [fetched, setFetched] = useState<ReadonlySet<string>>(new Set())
   const designs = useCall('designs.list', {}).value?.designs ?? []
   const design = useCall('designs.read', designId === null ? null : { id: designId }).value
   const colourway = colourwayId ?? (design?.id === designId ? design?.colourways[0]?.id : undefined)
+  const asked =
+    designId === null || colourway === undefined ? undefined : { designId, colourwayId: colourway }
+  const order = useOrderLine(start.orderLineId === undefined ? asked : undefined, chosenLine)
+  const orderLineId = start.orderLineId ?? order.lineId
   const request =
-    designId === null || colourway === undefined || !units[1]
+    designId === null || colourway === undefined || !units[1] || order.isWaiting
       ? null
       : {
           ...{ designId, colourwayId: colourway, units: units[1], lots },
-          ...(start.orderLineId === undefined ? {} : { orderLineId: start.orderLineId }),
+          ...(orderLineId === undefined ? {} : { orderLineId }),
         }
   const plan = useCall('makes.plan', request)
   const begin = useAct('bench.begin', { said: () => `Began ${design?.name ?? 'the work'}` })
@@ -104,10 +112,18 @@ export function StartSheet({
         <QuantityInput
           label="How many"
           text={units[0]}
-          parse={(text) => parseCount(text, { decimal: format.decimal })}
+          parse={(text) =>
+            withinBounds(parseCount(text, { decimal: format.decimal }), text, {
+              least: 1,
+              most: MOST_UNITS,
+              of: Number,
+              write: format.count,
+            })
+          }
           onText={(text, value) => setUnits([text, value])}
         />
       </div>
+      <OrderChoice lines={order.lines} lineId={order.lineId} onChoose={setChosenLine} />
       {begin.refusal !== undefined && <RefusalNotice refusal={begin.refusal} />}
       {plan.refusal !== undefined && <RefusalNotice refusal={plan.refusal} />}
       {faults.map((fault) => (

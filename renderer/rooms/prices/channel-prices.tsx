@@ -4,6 +4,7 @@ import type { Format } from '../../app/format.ts'
 import { Badge } from '../../ui/badge.tsx'
 import { Button, ButtonLink } from '../../ui/button.tsx'
 import { EmptyState } from '../../ui/empty-state.tsx'
+import { Notice } from '../../ui/notice.tsx'
 import { Table } from '../../ui/table.tsx'
 import type { Column } from '../../ui/table-column.ts'
 import { SetPriceSheet } from './set-price-sheet.tsx'
@@ -53,6 +54,14 @@ export function ChannelPrices({
           </EmptyState>
         }
       />
+      {sheet.channels.map(
+        ({ channelId, channelName, refusal }) =>
+          refusal && (
+            <Notice key={channelId} kind="attention" title={`${channelName}: ${refusal.message}`}>
+              {refusal.next}
+            </Notice>
+          ),
+      )}
       {open !== undefined && (
         <SetPriceSheet
           channel={open}
@@ -74,9 +83,13 @@ function columns(format: Format, inputs: PriceInputs): readonly Column<ChannelPr
       key: 'price',
       head: 'Price',
       align: 'end',
-      cell: ({ priceMinor, channelId }) => (
+      cell: ({ priceMinor, floorMinor, channelId }) => (
         <>
-          <strong className="prices-price">{format.money(priceMinor)}</strong>
+          <strong className="prices-price">
+            {floorMinor === null && !(channelId in inputs.setPrices)
+              ? 'none'
+              : format.money(priceMinor)}
+          </strong>
           {channelId in inputs.setPrices && <span className="prices-own">yours</span>}
         </>
       ),
@@ -85,12 +98,8 @@ function columns(format: Format, inputs: PriceInputs): readonly Column<ChannelPr
       key: 'suggested',
       head: 'For your margin',
       align: 'end',
-      cell: ({ suggestedMinor, refusal }) =>
-        suggestedMinor === null ? (
-          <span title={refusal?.message}>none</span>
-        ) : (
-          format.money(suggestedMinor)
-        ),
+      cell: ({ suggestedMinor }) =>
+        suggestedMinor === null ? 'none' : format.money(suggestedMinor),
     },
     {
       key: 'floor',

@@ -9,6 +9,7 @@ import { useAct } from '../../app/use-act.ts'
 import { Button } from '../../ui/button.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
+import { parseMargin } from '../parse-margin.ts'
 import { isTrying, type Trial, tried } from './trial.ts'
 
 type Props = Readonly<{
@@ -89,7 +90,7 @@ function Fields({ inputs, trial, onTrial, format }: Props) {
       <QuantityInput
         label="Margin wanted"
         text={margin}
-        parse={(text) => parsePercent(text, { decimal })}
+        parse={(text) => parseMargin(text, format)}
         onText={(text, value) => {
           setMargin(text)
           set('marginPercent', value === undefined ? undefined : percentOf(value))

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
 import { parsePercent } from '../../../shared-core/units/parse-percent.ts'
 import { percentOf } from '../../../shared-core/units/ratio.ts'
+import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -130,7 +131,12 @@ function PercentField({ label, name, fields, onTake }: FieldProps<PercentKey>) {
     <QuantityInput
       label={label}
       text={text}
-      parse={(typed) => parsePercent(typed, { decimal: format.decimal })}
+      parse={(typed) =>
+        withinBounds(parsePercent(typed, { decimal: format.decimal }), typed, {
+          ...{ least: 0, most: 100, of: (ratio) => Number(percentOf(ratio)) },
+          write: (value) => format.percent(String(value)),
+        })
+      }
       onText={(typed, value) => {
         setText(typed)
         onTake(name, value === undefined ? undefined : percentOf(value))

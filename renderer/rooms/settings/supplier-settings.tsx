@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { parseCount } from '../../../shared-core/units/parse-count.ts'
+import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -58,7 +59,7 @@ function SupplierForm({
   supplier,
   onClose,
 }: Readonly<{ supplier: Supplier | undefined; onClose: () => void }>) {
-  const { decimal } = useFormat()
+  const { decimal, counted } = useFormat()
   const [name, setName] = useState(supplier?.name ?? '')
   const [note, setNote] = useState(supplier?.note ?? '')
   const [days, setDays] = useState<readonly [string, number | undefined]>([
@@ -92,7 +93,12 @@ function SupplierForm({
         label="From order to your door"
         unit="days"
         text={days[0]}
-        parse={(text) => parseCount(text, { decimal })}
+        parse={(text) =>
+          withinBounds(parseCount(text, { decimal }), text, {
+            ...{ least: 0, most: 365, of: Number },
+            write: (count) => counted(count, 'day'),
+          })
+        }
         onText={(text, value) => setDays([text, value])}
       />
       <TextArea label="Note" longest={2_000} optional rows={3} value={note} onChange={setNote} />

@@ -1,8 +1,8 @@
 import { useState } from 'react'
 import { parseMass } from '../../../shared-core/units/parse-mass.ts'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
-import { parsePercent } from '../../../shared-core/units/parse-percent.ts'
 import { percentOf } from '../../../shared-core/units/ratio.ts'
+import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -10,6 +10,7 @@ import { RefusalNotice } from '../../ui/notice.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
+import { parseMargin } from '../parse-margin.ts'
 import { OverheadFields } from './overhead-fields.tsx'
 import type { Workshop } from './settings-types.ts'
 
@@ -34,7 +35,9 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
   }
   function submit() {
     const { currency: _, ...rest } = fields
-    void save.act({ workshop: rest })
+    // Tags say the workshop's name until another text is written for them.
+    const tagMaker = rest.tagMaker === workshop.name ? rest.name : rest.tagMaker
+    void save.act({ workshop: { ...rest, tagMaker } })
   }
   return (
     <div className="settings-form settings-wide">
@@ -70,7 +73,7 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
       <QuantityInput
         label="Margin wanted, of the price without tax"
         text={margin}
-        parse={(text) => parsePercent(text, { decimal })}
+        parse={(text) => parseMargin(text, format)}
         onText={(text, value) => {
           setMargin(text)
           take('margin', value === undefined ? undefined : { marginPercent: percentOf(value) })
@@ -84,7 +87,12 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
       <QuantityInput
         label="Round prices up to a whole multiple of"
         text={step}
-        parse={(text) => parseMoney(text, { currency, decimal })}
+        parse={(text) =>
+          withinBounds(parseMoney(text, { currency, decimal }), text, {
+            ...{ least: 1, most: 100_000, write: format.money },
+            of: ({ amountMinor }) => amountMinor,
+          })
+        }
         onText={(text, value) => {
           setStep(text)
           take('step', value && { priceStepMinor: value.amountMinor })
@@ -103,7 +111,12 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
         label="Smallest step of your scale"
         hint={`Such as ${format.exactly(10, 'mg')}. It decides how exactly beads can be told by weight.`}
         text={scale}
-        parse={(text) => parseMass(text, { decimal })}
+        parse={(text) =>
+          withinBounds(parseMass(text, { decimal }), text, {
+            ...{ least: 1, most: 10_000, of: Number },
+            write: (mg) => format.exactly(mg, 'mg'),
+          })
+        }
         onText={(text, value) => {
           setScale(text)
           take('scale', value === undefined ? undefined : { scaleResolutionMg: value })

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { parseCount } from '../../../shared-core/units/parse-count.ts'
 import { parseMass } from '../../../shared-core/units/parse-mass.ts'
+import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -14,7 +15,7 @@ export function CalibrateSheet({
   detail,
   onClose,
 }: Readonly<{ detail: MaterialDetail; onClose: () => void }>) {
-  const { decimal } = useFormat()
+  const { decimal, count } = useFormat()
   const { material } = detail
   const [beads, setBeads] = useState<readonly [string, number | undefined]>(['', undefined])
   const [gross, setGross] = useState<readonly [string, number | undefined]>(['', undefined])
@@ -50,7 +51,11 @@ export function CalibrateSheet({
         label="Beads counted"
         autoFocus
         text={beads[0]}
-        parse={(text) => parseCount(text, { decimal })}
+        parse={(text) =>
+          withinBounds(parseCount(text, { decimal }), text, {
+            ...{ least: 1, most: 1_000_000, of: Number, write: count },
+          })
+        }
         onText={(text, value) => setBeads([text, value])}
       />
       <QuantityInput

@@ -10,7 +10,7 @@ import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
 import type { MaterialDetail } from './material-page.tsx'
-import { quantityParser, unitWords } from './quantity-parser.ts'
+import { someParser, unitWords } from './quantity-parser.ts'
 
 /** Says in which pack and at what price a supplier sells a material. */
 export function OfferSheet({
@@ -66,7 +66,7 @@ export function OfferSheet({
         label="In one pack"
         unit={unitWords[material.unit]}
         text={pack[0]}
-        parse={quantityParser(material.unit, format.decimal)}
+        parse={someParser(material.unit, format)}
         onText={(text, value) => setPack([text, value])}
       />
       <QuantityInput

@@ -11,7 +11,7 @@ import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
 import type { MaterialDetail } from './material-page.tsx'
-import { quantityParser, unitWords } from './quantity-parser.ts'
+import { someParser, unitWords } from './quantity-parser.ts'
 
 const NO_SUPPLIER = 'none'
 
@@ -69,7 +69,7 @@ export function ReceiveSheet({
         unit={unitWords[material.unit]}
         autoFocus
         text={quantityText}
-        parse={quantityParser(material.unit, format.decimal)}
+        parse={someParser(material.unit, format)}
         onText={(text, value) => {
           setQuantityText(text)
           setQuantity(value)

@@ -60,7 +60,11 @@ describe('tagMarks', () => {
     const words = fc.string({ unit: 'grapheme', maxLength: 160 })
     fc.assert(
       fc.property(
-        fc.record({ name: words, colourway: words, materials: words, care: words, caution: words }),
+        fc.record({
+          ...{ name: words, colourway: words, materials: words },
+          ...{ care: words, caution: words, maker: words },
+          price: fc.constantFrom(null, '€ 38.00', '€ 10 000 000 000,00'),
+        }),
         (texts) => {
           for (const mark of tagMarks({ ...tag, ...texts }, measureText)) {
             const [left, top, right, bottom] = extent(mark)
@@ -83,6 +87,28 @@ describe('tagMarks', () => {
       expect.arrayContaining([tag.name, tag.code, '€ 38.00', 'Keep dry.', 'Saltmarsh Beadworks']),
     )
     expect(texts.join(' ')).toContain('Not a toy. Small parts')
+  })
+
+  it('breaks a maker’s name that is one long word, and keeps clear of it', () => {
+    const maker = 'x'.repeat(120)
+    const said = 'Metal findings: nickel release as the supplier declares it. '.repeat(3).trim()
+    const marks = tagMarks({ ...tag, maker, care: said, caution: said }, measureText)
+    const lines = marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []))
+    const made = lines.filter(({ text }) => text.startsWith('xx'))
+    expect(made).toHaveLength(2)
+    const top = Math.min(...made.map(({ yMm }) => yMm))
+    for (const line of lines.filter(({ text }) => text !== tag.code && !text.startsWith('xx'))) {
+      expect(line.yMm).toBeLessThan(top - 2)
+    }
+  })
+
+  it('prints a long caution whole, in smaller letters', () => {
+    const caution =
+      'Small parts: not for children under 3. The supplier declares the ear wires free of nickel release, lead and cadmium; that is a claim, and local rules decide what may be sold.'
+    const texts = tagMarks({ ...tag, caution }, measureText).flatMap((mark) =>
+      mark.kind === 'text' ? [mark.text] : [],
+    )
+    expect(texts.join(' ')).toContain(caution)
   })
 
   it('leaves the price out when there is none', () => {
@@ -122,6 +148,11 @@ describe('wrapText', () => {
   it('breaks at spaces', () => {
     const lines = wrapText({ ...box, text: 'one two three', widthMm: 7, maxLines: 5 }, measure)
     expect(lines).toEqual(['one two', 'three'])
+  })
+
+  it('keeps a number with its unit', () => {
+    const lines = wrapText({ ...box, text: 'thread 0,17 mm', widthMm: 12, maxLines: 5 }, measure)
+    expect(lines).toEqual(['thread', '0,17\u00a0mm'])
   })
 
   it('breaks a word that is wider than the line', () => {
