@@ -19,6 +19,7 @@ import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
 import { type Draft, readTags } from './draft.ts'
 import { DraftFields } from './draft-fields.tsx'
 import { useDraftBody } from './use-draft-body.ts'
+import { type SlotNaming, useSlotNames } from './use-slot-names.ts'
 import './draft.css'
 
 type DraftDeskProps = Readonly<{
@@ -59,6 +60,7 @@ export function DraftDesk(props: DraftDeskProps) {
   const body = useDraftBody(draft, chart, { palette, strands })
   const answer = useReading(useWorkshopQuestion(body))
   const reading = answer?.ok === true ? answer.value : undefined
+  const naming = useSlotNames()
   const assembly = useMemo(() => assemble({ body, tables, looks: NO_LOOKS }), [body, tables])
   return (
     <div className="draft">
@@ -81,10 +83,11 @@ export function DraftDesk(props: DraftDeskProps) {
           palette={body.palette}
           format={format}
           inStock={props.inStock}
+          naming={naming}
         />
         {answer?.ok === false && <RefusalNotice refusal={answer.error} />}
       </div>
-      <DraftSaid {...props} body={body} format={format} />
+      <DraftSaid {...props} body={body} naming={naming} format={format} />
     </div>
   )
 }
@@ -100,8 +103,9 @@ function DraftSaid({
   blocked,
   children,
   body,
+  naming,
   format,
-}: DraftDeskProps & Readonly<{ body: Body; format: Format }>) {
+}: DraftDeskProps & Readonly<{ body: Body; naming: SlotNaming; format: Format }>) {
   const [isNameMissing, setNameMissing] = useState(false)
   const save = useAct('designs.save', { said: (_, { name }) => `Added ${name}` })
   async function confirm() {
@@ -110,7 +114,9 @@ function DraftSaid({
     if (name === '') return
     const fillings = materials === undefined ? {} : { materials }
     const saved = await save.act({
-      ...{ name, note, tags: readTags(draft.tags), body: mutable(body) },
+      ...{ name, note, tags: readTags(draft.tags) },
+      // Names are typed after all else: they shape nothing that is computed.
+      body: mutable({ ...body, palette: naming.named(body.palette) }),
       ...fillings,
     })
     if (saved.ok) go({ room: 'designs', id: saved.value.id, sub: opens })

@@ -1,9 +1,11 @@
-import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import type { DesignBody, PaletteSlot } from '../../../../shared-core/design/design.ts'
 import type { Format } from '../../../app/format.ts'
 import { Badge } from '../../../ui/badge.tsx'
 import { BasisMark } from '../../../ui/basis-mark.tsx'
 import { Swatch } from '../../../ui/swatch.tsx'
 import { Table } from '../../../ui/table.tsx'
+import { TextInput } from '../../../ui/text-input.tsx'
+import type { SlotNaming } from '../draft/use-slot-names.ts'
 import type { MaterialRow } from '../page/open-design.ts'
 import type { PlainReading } from '../reading/plain-reading.ts'
 
@@ -13,12 +15,15 @@ export function SlotCounts({
   palette,
   format,
   inStock,
+  naming,
 }: Readonly<{
   reading: PlainReading | undefined
   palette: DesignBody['palette']
   format: Format
   /** Beads of stock by slot letter; adds what is free of each. */
   inStock?: ReadonlyMap<string, MaterialRow> | undefined
+  /** The slots' names as they are being typed; without it they are only told. */
+  naming?: SlotNaming | undefined
 }>) {
   return (
     <Table
@@ -35,7 +40,11 @@ export function SlotCounts({
             return (
               <span className="slot-name">
                 <span className="slot-letter">{label}</span>
-                <Swatch look={look} name={slot?.name ?? 'not in the palette'} />
+                {slot === undefined || naming === undefined ? (
+                  <Swatch look={look} name={slot?.name ?? 'not in the palette'} />
+                ) : (
+                  <NamedSlot slot={slot} naming={naming} />
+                )}
               </span>
             )
           },
@@ -75,6 +84,22 @@ export function SlotCounts({
             ]),
       ]}
     />
+  )
+}
+
+function NamedSlot({ slot, naming }: Readonly<{ slot: PaletteSlot; naming: SlotNaming }>) {
+  return (
+    <>
+      <Swatch look={{ hex: slot.colourHex, finish: slot.finish }} />
+      <TextInput
+        label={`Name of slot ${slot.label}`}
+        labelHidden
+        longest={120}
+        placeholder={slot.name}
+        value={naming.typed(slot) ?? slot.name}
+        onChange={(name) => naming.onName(slot, name)}
+      />
+    </>
   )
 }
 

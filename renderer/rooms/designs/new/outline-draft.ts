@@ -5,6 +5,7 @@ import {
   type OutlineKind,
 } from '../../../../shared-core/chart/outlines/chart-from-outline.ts'
 import { type FringeGrade, fringeFan } from '../../../../shared-core/chart/outlines/fringe-fan.ts'
+import { beadsOfRow, fringeTop } from '../../../../shared-core/chart/outlines/fringe-top.ts'
 import type { Strand } from '../../../../shared-core/design/design.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { ok, type Result } from '../../../../shared-core/result.ts'
@@ -14,7 +15,7 @@ import { DRAFT_PANEL } from '../draft/draft.ts'
 export const SHAPES = [...OUTLINE_KINDS, 'fringe'] as const
 export type ShapeKind = (typeof SHAPES)[number]
 
-/** Stitches whose rows can follow an outline. A fringe hangs from upright holes, so from brick. */
+/** Stitches whose rows can follow an outline; a fringe hangs from the last row of any of them. */
 export const OUTLINE_STITCHES = ['brick', 'peyote', 'square', 'loom'] as const
 export type OutlineStitch = (typeof OUTLINE_STITCHES)[number]
 
@@ -24,7 +25,8 @@ export type ShapeWanted = Readonly<{
   stitch: OutlineStitch
   columns: number
   rows: number
-  top: 'triangle' | 'band'
+  /** Of a fringe: the outline whose upper part it hangs from. */
+  top: OutlineKind
   grade: FringeGrade
   shortest: number
   longest: number
@@ -40,13 +42,15 @@ export type ShapeDrawn = Readonly<{
 
 /** Draws a shape in legal steps; a refusal where its size cannot be. */
 export function drawShape(wanted: ShapeWanted): Result<ShapeDrawn, Refusal> {
-  const { kind, columns, rows } = wanted
+  const { kind, stitch, columns, rows } = wanted
   if (kind !== 'fringe') return drawOutline({ ...wanted, kind })
-  const top = drawOutline({ kind: wanted.top, stitch: 'brick', columns, rows })
+  const top = fringeTop({ kind: wanted.top, stitch, columns, rows })
   if (!top.ok) return top
-  const fan = fringeFan({ ...wanted, places: columns, slot: 0, tipSlot: 1 })
+  const { chart, notes } = top.value
+  const row = chart.rows.length - 1
+  const places = beadsOfRow(chart.rows[row])
+  const fan = fringeFan({ ...wanted, places, slot: 0, tipSlot: 1 })
   if (!fan.ok) return fan
-  const row = top.value.chart.rows.length - 1
   const strands = fan.value.map(
     ({ bead, copies, beads }, at): Strand => ({
       kind: 'strand',
@@ -58,7 +62,7 @@ export function drawShape(wanted: ShapeWanted): Result<ShapeDrawn, Refusal> {
       copies,
     }),
   )
-  return ok({ ...top.value, strands })
+  return ok({ chart: toChartJson(chart), strands, notes })
 }
 
 type OutlineWanted = Readonly<{

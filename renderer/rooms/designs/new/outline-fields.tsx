@@ -1,3 +1,4 @@
+import { OUTLINE_KINDS } from '../../../../shared-core/chart/outlines/chart-from-outline.ts'
 import { FRINGE_GRADES } from '../../../../shared-core/chart/outlines/fringe-fan.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Select } from '../../../ui/select.tsx'
@@ -10,6 +11,7 @@ const stitches = OUTLINE_STITCHES.map((value) => ({
   value,
   label: stitchOptions.find((option) => option.value === value)?.label ?? value,
 }))
+const tops = OUTLINE_KINDS.map((value) => ({ value, label: capital(value) }))
 const gradeLabels = {
   point: 'Longest in the middle',
   even: 'All alike',
@@ -39,25 +41,22 @@ export function OutlineFields({ wanted, onChange }: FieldsProps) {
           options={shapeOptions}
           onChange={(kind) => set(firstSizeOf(kind, wanted))}
         />
-        {isFringe ? (
-          <Select
-            label="Top"
-            value={wanted.top}
-            options={[
-              { value: 'triangle', label: 'Triangle' },
-              { value: 'band', label: 'Band' },
-            ]}
-            onChange={(top) => set({ top })}
-          />
-        ) : (
-          <Select
-            label="Stitch"
-            value={wanted.stitch}
-            options={stitches}
-            onChange={(stitch) => set({ stitch })}
-          />
-        )}
+        <Select
+          label="Stitch"
+          value={wanted.stitch}
+          options={stitches}
+          onChange={(stitch) => set({ stitch })}
+        />
       </div>
+      {isFringe && (
+        <Select
+          label="Top"
+          hint="The upper part of this shape, down to its widest row."
+          value={wanted.top}
+          options={tops}
+          onChange={(top) => set({ top })}
+        />
+      )}
       <SliderInput
         label="Beads across"
         {...{ decimal, value: wanted.columns, min: 1, max: 200 }}

@@ -45,7 +45,7 @@ export function OutlinePage() {
           source={
             <div className="draft-understood">
               <p>
-                {`A ${name} in steps that can be stitched in ${stitchName(asked.kind === 'fringe' ? 'brick' : asked.stitch)}. `}
+                {`A ${name} in steps that can be stitched in ${stitchName(asked.stitch)}. `}
                 {asked.kind === 'fringe'
                   ? 'Slot A with tips in slot B, to be painted.'
                   : 'All in slot A, to be painted.'}

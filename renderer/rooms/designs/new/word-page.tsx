@@ -1,6 +1,6 @@
 import { useDeferredValue, useMemo, useRef, useState } from 'react'
 import type { StitchKind } from '../../../../shared-core/chart/chart.ts'
-import { toChartJson } from '../../../../shared-core/chart/chart-json.ts'
+import { type ChartJson, toChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { findStitchName, stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { parseWordChart } from '../../../../shared-core/words/parse-word-chart.ts'
@@ -29,9 +29,10 @@ export function WordPage() {
   const box = useRef<LinedTextHandle>(null)
   const { stitch, isEmpty, read } = useWords(text, choice)
   const faults = read.ok || isEmpty ? NO_FAULTS : read.error
-  const chart = useLastGood(
+  const own = useLastGood(
     useMemo(() => (read.ok ? toChartJson(read.value.chart) : undefined), [read]),
   )
+  const sample = useMemo(sampleChart, [])
   const said = (
     <>
       <Select
@@ -64,26 +65,47 @@ export function WordPage() {
         </Button>
       }
     >
-      {chart === undefined ? (
-        <div className="new-words">
-          {said}
-          <p className="designs-quiet">
-            The Words view of any design can be copied and pasted here: it reads back to the same
-            chart.
-          </p>
-        </div>
-      ) : (
-        <DraftDesk
-          {...{ draft, chart }}
-          onDraft={setDraft}
-          note="Read from a word chart"
-          blocked={read.ok ? undefined : 'Mend the lines that are marked first.'}
-          source={<Understood notes={read.ok ? read.value.notes : undefined} />}
-        >
-          {said}
-        </DraftDesk>
-      )}
+      {/* One desk from the first key on: the text must keep its place and the cursor in it. */}
+      <DraftDesk
+        draft={draft}
+        chart={own ?? sample}
+        onDraft={setDraft}
+        note="Read from a word chart"
+        blocked={blockedBy(isEmpty, read.ok)}
+        source={
+          own === undefined ? (
+            <FirstWords />
+          ) : (
+            <Understood notes={read.ok ? read.value.notes : undefined} />
+          )
+        }
+      >
+        {said}
+      </DraftDesk>
     </Room>
+  )
+}
+
+/** The sample text as a chart, to look at until there is a row of her own. */
+function sampleChart(): ChartJson {
+  const read = parseWordChart(SAMPLE_WORDS, { stitch: 'brick' })
+  if (!read.ok) throw new Error('The sample text must read as a chart.')
+  return toChartJson(read.value.chart)
+}
+
+function blockedBy(isEmpty: boolean, isRead: boolean): string | undefined {
+  if (isEmpty) return 'Write or paste the first row.'
+  return isRead ? undefined : 'Mend the lines that are marked first.'
+}
+
+function FirstWords() {
+  return (
+    <div className="draft-understood">
+      <p>This is the sample text, drawn. Your own is drawn here from the first row on.</p>
+      <p className="designs-quiet">
+        The Words view of any design can be copied and pasted too: it reads back to the same chart.
+      </p>
+    </div>
   )
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { draftBody, firstDraft } from '../../../../renderer/rooms/designs/draft/draft.ts'
 import {
   drawShape,
+  OUTLINE_STITCHES,
   SHAPES,
   type ShapeWanted,
 } from '../../../../renderer/rooms/designs/new/outline-draft.ts'
@@ -9,10 +10,12 @@ import { SAMPLE_WORDS } from '../../../../renderer/rooms/designs/new/sample-word
 import { wayScenes } from '../../../../renderer/rooms/designs/new/way-scenes.ts'
 import { wayOf, ways } from '../../../../renderer/rooms/designs/new/ways.ts'
 import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
-import { toChartJson } from '../../../../shared-core/chart/chart-json.ts'
+import { fromChartJson, toChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { countBeads } from '../../../../shared-core/chart/count-slots.ts'
 import { blankChart } from '../../../../shared-core/chart/outlines/blank-chart.ts'
+import { OUTLINE_KINDS } from '../../../../shared-core/chart/outlines/chart-from-outline.ts'
 import { fringeLengths } from '../../../../shared-core/chart/outlines/fringe-fan.ts'
+import { beadsOfRow } from '../../../../shared-core/chart/outlines/fringe-top.ts'
 import { readDesign } from '../../../../shared-core/design/read-design.ts'
 import { parseWordChart } from '../../../../shared-core/words/parse-word-chart.ts'
 import { wordChartText, writeWordChart } from '../../../../shared-core/words/write-word-chart.ts'
@@ -41,10 +44,13 @@ function readOne(part: Partial<ShapeWanted>) {
 
 describe('drawShape', () => {
   it('hangs a fringe from every bead of the last row, all of it counted', () => {
-    for (const top of ['band', 'triangle'] as const) {
-      const { strands, reading, body, chart } = readOne({ top })
-      expect(strands?.every(({ anchor }) => anchor?.row === chart.rows.length - 1)).toBe(true)
-      const hung = fringeLengths({ ...wanted, places: 7 }).reduce((sum, length) => sum + length, 0)
+    const tops = OUTLINE_KINDS.flatMap((top) => OUTLINE_STITCHES.map((stitch) => ({ top, stitch })))
+    for (const part of tops) {
+      const { strands, reading, body, chart } = readOne(part)
+      const row = chart.rows.length - 1
+      expect(strands?.every(({ anchor }) => anchor?.row === row)).toBe(true)
+      const places = beadsOfRow(fromChartJson(chart).rows[row])
+      const hung = fringeLengths({ ...wanted, places }).reduce((sum, length) => sum + length, 0)
       const panel = reading.parts.find(({ partId }) => partId === 'panel')?.beads ?? 0
       expect(reading.beads).toBe(panel + hung)
       expect(reading.warnings.filter(({ code }) => code === 'anchor-missing')).toEqual([])
