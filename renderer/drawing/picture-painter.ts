@@ -1,5 +1,6 @@
 import type { BeadScene } from './bead-scene.ts'
 import { type OverlayColours, type OverlayLayer, readOverlayColours } from './overlay.ts'
+import { pictureBrush } from './picture-brush.ts'
 import { TileStore } from './tile-store.ts'
 import type { View } from './view.ts'
 
@@ -83,7 +84,7 @@ export class PicturePainter {
 
   #paint(): void {
     const view = this.#view
-    const brush = this.#beads.getContext('2d')
+    const brush = pictureBrush(this.#beads)
     if (view === undefined || brush === null) return
     const now = performance.now()
     const isMoving = now - this.#zoomedAt < SETTLES_MS
@@ -100,7 +101,7 @@ export class PicturePainter {
   }
 
   #paintLayers(view: View, colours: OverlayColours): void {
-    const brush = this.#over.getContext('2d')
+    const brush = pictureBrush(this.#over)
     const work = this.#tiles.work
     if (brush === null || work === undefined) return
     const { width, height } = this.#over

@@ -4,6 +4,7 @@ import type { OverlayLayer } from './overlay.ts'
 import { PicturePainter } from './picture-painter.ts'
 import { fitView, type View } from './view.ts'
 import type { Picture } from './view-control.ts'
+import { watchPlace } from './watch-place.ts'
 
 /** A picture on the page: what is seen of it now, and how to see something else. */
 export type PictureHandle = Readonly<{
@@ -70,9 +71,13 @@ export function usePicture(
     if (place === null || lower === null || upper === null) return
     const made = new PicturePainter(lower, upper)
     painter.current = made
-    const stopWatching = watch(place, {
+    let ratio = ratioNow()
+    const stopWatching = watchPlace(place, {
       onSize: (width, height) => {
         made.resize(width, height)
+        const finer = ratioNow() / ratio
+        ratio = ratioNow()
+        view.current = { ...view.current, scale: view.current.scale * finer }
         if (isFitted.current) handle.fit()
         else made.setView(view.current)
       },
@@ -104,24 +109,5 @@ function pictureOf(scene: BeadScene, canvas: HTMLCanvasElement | null): Picture 
     beadMm: 2 * Math.min(reach.xMm, reach.yMm),
     canvas: { width: canvas?.width ?? 1, height: canvas?.height ?? 1 },
     ratio: ratioNow(),
-  }
-}
-
-type Watched = Readonly<{ onSize: (width: number, height: number) => void; onTheme: () => void }>
-
-function watch(place: HTMLElement, { onSize, onTheme }: Watched): () => void {
-  const sizes = new ResizeObserver(() => {
-    const ratio = ratioNow()
-    onSize(Math.round(place.clientWidth * ratio), Math.round(place.clientHeight * ratio))
-  })
-  sizes.observe(place)
-  const dark = matchMedia('(prefers-color-scheme: dark)')
-  dark.addEventListener('change', onTheme)
-  const theme = new MutationObserver(onTheme)
-  theme.observe(document.documentElement, { attributeFilter: ['data-theme'] })
-  return () => {
-    sizes.disconnect()
-    theme.disconnect()
-    dark.removeEventListener('change', onTheme)
   }
 }

@@ -3,6 +3,7 @@ import type { BeadScene } from '../../../drawing/bead-scene.ts'
 import type { OverlayLayer } from '../../../drawing/overlay.ts'
 import { PicturePainter } from '../../../drawing/picture-painter.ts'
 import type { SizePx, View } from '../../../drawing/view.ts'
+import { watchPlace } from '../../../drawing/watch-place.ts'
 
 type StillPictureProps = Readonly<{
   scene: BeadScene
@@ -27,7 +28,13 @@ export function StillPicture({ scene, label, layers, viewOf, className = '' }: S
     if (place === null || lower === null || upper === null) return
     const made = new PicturePainter(lower, upper)
     painter.current = made
-    const stop = watch(place, made, () => made.setView(latest.current(lower)))
+    const stop = watchPlace(place, {
+      onSize: (width, height) => {
+        made.resize(width, height)
+        made.setView(latest.current(lower))
+      },
+      onTheme: () => made.changeTheme(),
+    })
     return () => {
       stop()
       made.close()
@@ -45,23 +52,4 @@ export function StillPicture({ scene, label, layers, viewOf, className = '' }: S
       <canvas ref={over} />
     </div>
   )
-}
-
-function watch(place: HTMLElement, painter: PicturePainter, onSize: () => void): () => void {
-  const sizes = new ResizeObserver(() => {
-    const ratio = globalThis.devicePixelRatio || 1
-    painter.resize(Math.round(place.clientWidth * ratio), Math.round(place.clientHeight * ratio))
-    onSize()
-  })
-  sizes.observe(place)
-  const onTheme = () => painter.changeTheme()
-  const dark = matchMedia('(prefers-color-scheme: dark)')
-  dark.addEventListener('change', onTheme)
-  const theme = new MutationObserver(onTheme)
-  theme.observe(document.documentElement, { attributeFilter: ['data-theme'] })
-  return () => {
-    sizes.disconnect()
-    theme.disconnect()
-    dark.removeEventListener('change', onTheme)
-  }
 }
