@@ -2,7 +2,7 @@ import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRe
 import type { PictureHandle } from './use-picture.ts'
 import { pan, viewAfterKey, wheel } from './view-control.ts'
 
-/** A tool that takes the left button of the mouse, the pen or the finger; points are mm of the work. */
+/** A tool that takes the left button of the mouse, either end of the pen (button 0 or 5) or the finger; points are mm of the work. */
 export type PictureTool = Readonly<{
   cursor?: string
   onDown: (point: PointMm, event: PointerEvent) => void
@@ -26,7 +26,7 @@ export function usePictureInput(
     const isDrag = tool === undefined ? event.button <= 1 : event.button === 1 || event.button === 2
     event.currentTarget.setPointerCapture(event.pointerId)
     if (isDrag) drag.current = { x: event.clientX, y: event.clientY }
-    else if (event.button === 0) tool?.onDown(handle.pointAt(event), event)
+    else if (event.button === 0 || event.button === 5) tool?.onDown(handle.pointAt(event), event)
   }
 
   function onPointerMove(event: PointerEvent): void {

@@ -175,10 +175,14 @@ export class DraftSession {
     if (!answer.ok || this.#strokeAt(seq) !== undefined) return
     const read = answer.value.strokes.map(({ seq: _, ...stroke }) => stroke)
     if (isOlder) {
-      this.#strokes = [...read, ...this.#strokes]
+      // What is let go at the other end is read again when redo comes to it.
+      this.#strokes = [...read, ...this.#strokes].slice(0, MOST_AT_HAND)
       this.#first = from
     } else if (seq === this.#first + this.#strokes.length) {
-      this.#strokes = [...this.#strokes, ...read]
+      const all = [...this.#strokes, ...read]
+      const spare = Math.max(0, all.length - MOST_AT_HAND)
+      this.#strokes = all.slice(spare)
+      this.#first += spare
     }
   }
 

@@ -29,7 +29,6 @@ export abstract class TableBase {
       cell: NOTHING,
       wantedAt: 0,
       selection: undefined,
-      clip: undefined,
       told: '',
     }
     this.toFirstBead()
@@ -114,7 +113,7 @@ export abstract class TableBase {
   }
 
   #look(): TableView {
-    const { tool, mirror, cell, selection, clip, told } = this.state
+    const { tool, mirror, cell, selection, told } = this.state
     const live = this.#live()
     return {
       panel: this.panel(),
@@ -123,7 +122,7 @@ export abstract class TableBase {
       isDrawing: this.busy !== undefined,
       slot: Math.max(0, this.slot()),
       ...{ tool, mirror, cell, selection, told },
-      hasClip: clip !== undefined,
+      hasClip: this.host.clipBoard.kept !== undefined,
     }
   }
 

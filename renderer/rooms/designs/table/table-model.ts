@@ -5,6 +5,7 @@ import { fillFrom } from './fill-from.ts'
 import { LiveStroke } from './live-stroke.ts'
 import { moveSelection } from './selection-edits.ts'
 import { TableSelection } from './table-selection.ts'
+import { selectionWords } from './tell-cell.ts'
 import { type MirrorWay, strokeLabel, type ToolName, tools } from './tools.ts'
 
 /** The drawing table without its picture: tools, crosshair, selection, and the stroke under way. */
@@ -30,9 +31,9 @@ export class TableModel extends TableSelection {
     this.set({ mirror, told })
   }
 
-  /** The pointer goes down, or the space bar. */
-  down(cell: CellRef, byKey = false): void {
-    const { tool, mirror, selection } = this.state
+  /** The pointer goes down, or the space bar; a pen turned round takes beads away whatever the tool. */
+  down(cell: CellRef, byKey = false, tool: ToolName = this.state.tool): void {
+    const { mirror, selection } = this.state
     const slot = this.slot()
     this.#point(cell)
     if (slot < 0) {
@@ -63,7 +64,9 @@ export class TableModel extends TableSelection {
       default: {
         const live = new LiveStroke({ base, tool, slot, mirror })
         live.to(plus(cell, moved))
-        this.busy = { kind: 'draw', live, base: moved, label: strokeLabel(tool, slot), byKey }
+        const isTrail = tool === 'paint' || tool === 'erase'
+        const label = strokeLabel(tool, slot)
+        this.busy = { kind: 'draw', live, isTrail, base: moved, label, byKey }
         this.set({})
       }
     }
@@ -76,8 +79,7 @@ export class TableModel extends TableSelection {
     if (busy === undefined || last === undefined) return
     if (busy.kind === 'draw') {
       // A rectangle or a line follows the last cell alone.
-      const isTrail = this.state.tool === 'paint' || this.state.tool === 'erase'
-      for (const cell of isTrail ? cells : [last]) busy.live.to(plus(cell, busy.base))
+      for (const cell of busy.isTrail ? cells : [last]) busy.live.to(plus(cell, busy.base))
     } else if (busy.kind === 'select') {
       this.state = { ...this.state, selection: { from: busy.from, to: last } }
     } else {
@@ -95,9 +97,8 @@ export class TableModel extends TableSelection {
     if (busy?.kind === 'draw') this.draw(busy.label, busy.live.edit())
     else if (busy?.kind === 'move' && busy.placed !== undefined) {
       this.put('Move the selection', busy.placed)
-    } else if (busy?.kind === 'select' && !busy.byKey && this.state.selection === undefined) {
-      this.set({ told: 'Nothing is selected' })
-    } else this.set({})
+    } else if (busy?.kind === 'select') this.set({ told: selectionWords(this.state.selection) })
+    else this.set({})
   }
 
   /** Leaves the stroke under way, or the selection. */

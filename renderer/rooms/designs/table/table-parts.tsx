@@ -13,20 +13,23 @@ export const TableParts = memo(function TableParts({
 }: Readonly<{ draft: Draft; model: TableModel; format: Format }>) {
   const panelId = useTableView(model, ({ panel }) => panel?.id)
   const [chosen, setChosen] = useState<string>()
+  const [isOpen, setOpen] = useState(false)
   return (
-    <details className="table-parts">
+    <details className="table-parts" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Parts, strands and findings</summary>
-      <PartsPanel
-        body={draft.body}
-        onChange={draft.change}
-        partId={chosen ?? panelId}
-        onPart={(partId) => {
-          setChosen(partId)
-          const part = draft.body.parts.find(({ id }) => id === partId)
-          if (part?.kind === 'panel') model.choosePart(partId)
-        }}
-        format={format}
-      />
+      {isOpen && (
+        <PartsPanel
+          body={draft.body}
+          onChange={draft.change}
+          partId={chosen ?? panelId}
+          onPart={(partId) => {
+            setChosen(partId)
+            const part = draft.body.parts.find(({ id }) => id === partId)
+            if (part?.kind === 'panel') model.choosePart(partId)
+          }}
+          format={format}
+        />
+      )}
     </details>
   )
 })

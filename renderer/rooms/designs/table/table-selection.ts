@@ -1,11 +1,12 @@
 import { beadExtent } from '../../../../shared-core/chart/bead-extent.ts'
-import { copyCells } from '../../../../shared-core/chart/edits/clip.ts'
+import { type Clip, copyCells } from '../../../../shared-core/chart/edits/clip.ts'
 import { rectangleSpans } from '../../../../shared-core/chart/edits/draw-rectangle.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import { minus, plus } from './cells.ts'
 import { mirrorSelection, moveSelection, pasteAt, takeAway } from './selection-edits.ts'
 import type { TableAct } from './table-acts.ts'
 import { TableBase } from './table-base.ts'
+import { clipFor, type KeptClip } from './table-clip.ts'
 
 /** What is done to the selection or, where nothing is selected, to the cell under the crosshair. */
 export abstract class TableSelection extends TableBase {
@@ -20,9 +21,14 @@ export abstract class TableSelection extends TableBase {
 
   copy(): boolean {
     const clip = copyCells(this.chart(), this.#spans())
-    if (clip === undefined) this.set({ told: 'There is no bead to copy here' })
-    else this.set({ clip, told: 'Copied' })
-    return clip !== undefined
+    if (clip === undefined) {
+      this.set({ told: 'There is no bead to copy here' })
+      return false
+    }
+    const { palette } = this.host.view().body
+    this.host.clipBoard.kept = { clip, palette, home: this.host }
+    this.set({ told: 'Copied' })
+    return true
   }
 
   cut(): void {
@@ -30,13 +36,25 @@ export abstract class TableSelection extends TableBase {
   }
 
   paste(): void {
-    const { clip, cell } = this.state
+    const { kept } = this.host.clipBoard
     const { stitch } = this.chart()
-    if (clip === undefined) this.set({ told: 'Nothing has been copied yet' })
-    else if (clip.stitch !== stitch) {
-      const [from, to] = [stitchName(clip.stitch), stitchName(stitch)]
+    if (kept === undefined) this.set({ told: 'Nothing has been copied yet' })
+    else if (kept.clip.stitch !== stitch) {
+      const [from, to] = [stitchName(kept.clip.stitch), stitchName(stitch)]
       this.set({ told: `What was copied is ${from}; this panel is ${to}` })
-    } else this.put('Paste', pasteAt(this.chart(), clip, plus(cell, this.moved())))
+    } else {
+      const clip = this.#here(kept)
+      this.put('Paste', pasteAt(this.chart(), clip, plus(this.state.cell, this.moved())))
+    }
+  }
+
+  /** What was copied in the slots of this design; beads it has none of are added to its palette. */
+  #here(kept: KeptClip): Clip {
+    if (kept.home === this.host) return kept.clip
+    const { body } = this.host.view()
+    const { clip, palette } = clipFor(kept, body.palette)
+    if (palette !== body.palette) this.host.change('Add slots to paste', { ...body, palette })
+    return clip
   }
 
   /** Takes away what is selected, or the bead under the crosshair. */

@@ -1,17 +1,20 @@
 import type { CellRef, Chart } from '../../../../shared-core/chart/chart.ts'
 import type { ChartEdit } from '../../../../shared-core/chart/edits/chart-edit.ts'
-import type { Clip } from '../../../../shared-core/chart/edits/clip.ts'
 import type { Stroke } from '../../../../shared-core/chart/edits/draw-line.ts'
-import type { Panel } from '../../../../shared-core/design/design.ts'
+import type { DesignBody, Panel } from '../../../../shared-core/design/design.ts'
 import type { DraftView } from './draft-session.ts'
 import type { LiveStroke } from './live-stroke.ts'
 import type { Placed } from './selection-edits.ts'
+import type { ClipBoard } from './table-clip.ts'
 import type { MirrorWay, ToolName } from './tools.ts'
 
 /** What the table draws on: the draft, seen as it is now. */
 export type TableHost = Readonly<{
   view: () => DraftView
   stroke: (label: string, partId: string, edit: ChartEdit) => void
+  /** Any change but of a chart. */
+  change: (label: string, next: DesignBody) => void
+  clipBoard: ClipBoard
 }>
 
 /** The drawing table as it is shown. Cells are the table's own: see `Lattice`. */
@@ -42,12 +45,19 @@ export type TableState = Readonly<{
   /** Where the crosshair would lie in a row that has such a place: it does not drift on its way down. */
   wantedAt: number
   selection: Stroke | undefined
-  clip: Clip | undefined
   told: string
 }>
 
 /** What the pointer or the keys are in the middle of. */
 export type TableBusy =
-  | Readonly<{ kind: 'draw'; live: LiveStroke; base: CellRef; label: string; byKey: boolean }>
+  | Readonly<{
+      kind: 'draw'
+      live: LiveStroke
+      /** Whether every cell it passes is drawn, or what lies between its two ends. */
+      isTrail: boolean
+      base: CellRef
+      label: string
+      byKey: boolean
+    }>
   | Readonly<{ kind: 'select'; from: CellRef; byKey: boolean }>
   | Readonly<{ kind: 'move'; from: CellRef; selection: Stroke; placed: Placed | undefined }>

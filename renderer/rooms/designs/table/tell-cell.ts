@@ -1,4 +1,5 @@
 import { type CellRef, type Chart, slotAt, slotLabel } from '../../../../shared-core/chart/chart.ts'
+import type { Stroke } from '../../../../shared-core/chart/edits/draw-line.ts'
 import type { SlotBead } from '../page/slot-beads.ts'
 
 /** Where a chart's columns are counted from: its leftmost place, in half beads. */
@@ -38,4 +39,13 @@ export function slotWords(slot: number, beads: readonly SlotBead[]): string {
   const bead = beads[slot]
   const name = bead?.material?.name ?? bead?.slot.name ?? ''
   return [slotLabel(slot), name].filter((word) => word !== '').join(', ')
+}
+
+/** What is selected, in words: `3 rows selected, 5 beads across`. */
+export function selectionWords(selection: Stroke | undefined): string {
+  if (selection === undefined) return 'Nothing is selected'
+  const { from, to } = selection
+  const rows = Math.abs(to.row - from.row) + 1
+  const across = Math.floor(Math.abs(to.at - from.at) / 2) + 1
+  return `${counted(rows, 'row')} selected, ${counted(across, 'bead')} across`
 }

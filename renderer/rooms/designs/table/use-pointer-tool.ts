@@ -10,6 +10,10 @@ import type { Lattice } from './lattice.ts'
 import type { TableModel } from './table-model.ts'
 import type { ToolName } from './tools.ts'
 
+/** The other end of a pen, as the system tells of it. */
+const ERASER = 5
+const ERASER_HELD = 32
+
 type PointerToolInput = Readonly<{
   model: TableModel
   tool: ToolName
@@ -32,15 +36,17 @@ export function usePointerTool({
     const at = (point: PointMm) => cellUnder(model, lattice, point)
     return {
       cursor: tool === 'pick' ? 'copy' : tool === 'select' ? 'cell' : 'crosshair',
-      onDown: (point) => {
-        if (picture.current === null || !isTooFar(picture.current)) model.down(at(point))
-        else {
+      onDown: (point, { button }) => {
+        const drawn = button === ERASER ? 'erase' : tool
+        if (picture.current === null || !isTooFar(picture.current)) {
+          model.down(at(point), false, drawn)
+        } else {
           bringNear(picture.current, lattice, nearestRow(model, at(point)))
           model.tell('Too far away to draw, so it was brought nearer')
         }
       },
       onMove: (point, event) => {
-        if ((event.buttons & 1) === 0) onHover(at(point))
+        if ((event.buttons & (1 | ERASER_HELD)) === 0) onHover(at(point))
         else model.to(pointsOf(event, picture.current).map(at))
       },
       onUp: () => model.up(),

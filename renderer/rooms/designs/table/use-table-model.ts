@@ -1,8 +1,12 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react'
 import { useUndoTarget } from '../../../app/undo-target.ts'
+import type { ClipBoard } from './table-clip.ts'
 import { TableModel } from './table-model.ts'
 import type { TableView } from './table-state.ts'
 import type { Draft } from './use-draft.ts'
+
+/** What is copied on one design can be pasted on another, as long as the window is open. */
+const clipBoard: ClipBoard = { kept: undefined }
 
 /** The table's own state over a draft; undo and redo of the whole app speak to it while it is shown. */
 export function useTableModel({
@@ -15,6 +19,8 @@ export function useTableModel({
       new TableModel({
         view: session.view,
         stroke: (label, partId, edit) => session.stroke(label, partId, edit),
+        change: (label, next) => session.change(label, next),
+        clipBoard,
       }),
     [session],
   )

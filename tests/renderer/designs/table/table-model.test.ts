@@ -4,9 +4,15 @@ import { plus } from '../../../../renderer/rooms/designs/table/cells.ts'
 import { DraftSession } from '../../../../renderer/rooms/designs/table/draft-session.ts'
 import type { StrokePort } from '../../../../renderer/rooms/designs/table/stroke-writer.ts'
 import { tableActs } from '../../../../renderer/rooms/designs/table/table-acts.ts'
+import type { ClipBoard } from '../../../../renderer/rooms/designs/table/table-clip.ts'
 import { TableModel } from '../../../../renderer/rooms/designs/table/table-model.ts'
 import { tools } from '../../../../renderer/rooms/designs/table/tools.ts'
-import { type Chart, type StitchKind, slotAt } from '../../../../shared-core/chart/chart.ts'
+import {
+  type Chart,
+  type StitchKind,
+  slotAt,
+  slotLabel,
+} from '../../../../shared-core/chart/chart.ts'
 import { misplacedRows } from '../../../../shared-core/chart/row-phase.ts'
 import { sharedChartJson } from '../../../../shared-core/chart/shared-rows.ts'
 import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
@@ -21,12 +27,22 @@ const port: StrokePort = {
   strokes: async () => ({ ok: true, value: { strokes: [] } }),
 }
 
-function openTable(chart: Chart) {
+type Openings = Readonly<{ clipBoard?: ClipBoard; colours?: readonly string[] }>
+
+const FOUR = ['#465a66', '#465a66', '#465a66', '#465a66']
+
+function openTable(
+  chart: Chart,
+  { clipBoard = { kept: undefined }, colours = FOUR }: Openings = {},
+) {
   const slot = (label: string) => ({ label, name: label, formId: 'cylinder-11/0' })
-  const look = { colourHex: '#465a66', finish: 'matte' } as const
   const body = {
     unitName: 'pair',
-    palette: ['A', 'B', 'C', 'D'].map((label) => ({ ...slot(label), ...look })),
+    palette: colours.map((colourHex, at) => ({
+      ...slot(slotLabel(at)),
+      colourHex,
+      finish: 'matte',
+    })),
     parts: [
       {
         kind: 'panel',
@@ -53,6 +69,8 @@ function openTable(chart: Chart) {
   const model = new TableModel({
     view: session.view,
     stroke: (label, partId, edit) => session.stroke(label, partId, edit),
+    change: (label, next) => session.change(label, next),
+    clipBoard,
   })
   session.subscribe(model.refresh)
   return { session, model }
@@ -203,6 +221,51 @@ describe('the drawing table', () => {
     expect(cells(model)[1]?.filter((cell) => cell !== 0)).toEqual([1, 2])
     model.cut()
     expect(cells(model)[1]?.some((cell) => cell !== 0)).toBe(false)
+  })
+
+  it('pastes on another design in the slots that look the same there, and adds those it has none of', () => {
+    const clipBoard: ClipBoard = { kept: undefined }
+    const row = { start: 0, cells: Uint16Array.of(1, 2, 3) }
+    const from = openTable(
+      { stitch: 'square', rows: [row] },
+      { clipBoard, colours: ['#111111', '#222222', '#333333'] },
+    )
+    from.model.selectAll()
+    from.model.copy()
+    const { session, model } = openTable(
+      { stitch: 'square', rows: [{ start: 0, cells: Uint16Array.of(1) }] },
+      { clipBoard, colours: ['#333333', '#111111'] },
+    )
+    model.step(1, 0, false)
+    model.paste()
+    expect(cells(model)[1]?.filter((cell) => cell !== 0)).toEqual([2, 3, 1])
+    expect(session.view().body.palette.map(({ label, colourHex }) => label + colourHex)).toEqual([
+      'A#333333',
+      'B#111111',
+      'C#222222',
+    ])
+  })
+
+  it('takes beads away with the other end of the pen, whatever the tool', () => {
+    const chart: Chart = { stitch: 'square', rows: [{ start: 0, cells: Uint16Array.of(1, 1, 1) }] }
+    const { model } = openTable(chart)
+    model.chooseTool('box')
+    model.down({ row: 0, at: 0 }, false, 'erase')
+    model.to([{ row: 0, at: 2 }])
+    model.up()
+    expect(cells(model)).toEqual([[0, 0, 1]])
+    expect(model.view().tool).toBe('box')
+  })
+
+  it('says how much is selected', () => {
+    const row = () => ({ start: 0, cells: Uint16Array.of(1, 1, 1) })
+    const { model } = openTable({ stitch: 'square', rows: [row(), row()] })
+    model.chooseTool('select')
+    model.press()
+    model.step(1, 0, false)
+    model.step(0, 2, false)
+    model.press()
+    expect(model.view().told).toBe('2 rows selected, 3 beads across')
   })
 
   it('says so when the last bead is gone', () => {
