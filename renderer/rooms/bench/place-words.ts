@@ -1,8 +1,11 @@
 import type { Format } from '../../app/format.ts'
 import { type BenchWork, isBegun } from './bench-places.ts'
 
+/** What of some work says where the hand is. */
+export type PlacedWork = Pick<BenchWork, 'place' | 'hand' | 'workedS' | 'units' | 'unitsDone'>
+
 /** Where the hand is in some work: `Diamond 2 of 2, row 9 of 23`. */
-export function placeWords(work: BenchWork, format: Format): string {
+export function placeWords(work: PlacedWork, format: Format): string {
   if (work.unitsDone >= work.units) return 'all stitched'
   if (!isBegun(work)) return 'not stitched yet'
   return handWords(work.hand, format) ?? `at step ${format.count(work.place.step + 1)}`

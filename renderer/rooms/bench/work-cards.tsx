@@ -54,16 +54,16 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
         <p className="bench-soft">
           {`${format.duration(work.workedS)} of about ${format.duration(work.plannedS.value)}`}
         </p>
-        <p>
+        <p className="bench-card-end">
           {order === null ? (
             <Badge tone="quiet">For the shelf</Badge>
           ) : (
             <Badge tone="busy">{`${order.code}, due ${format.away(order.dueOn)}`}</Badge>
           )}
+          <span className="bench-go-on" aria-hidden="true">
+            {isBegun(work) ? 'Go on' : 'Begin'} <Icon name="forward" size={16} />
+          </span>
         </p>
-        <span className="bench-go-on" aria-hidden="true">
-          {isBegun(work) ? 'Go on' : 'Begin'} <Icon name="forward" size={16} />
-        </span>
       </div>
     </li>
   )

@@ -36,6 +36,7 @@ export function OnTheBench({
 
 function WorkLine({ work, format }: Readonly<{ work: BenchWork; format: Format }>) {
   const { order } = work
+  const at = placeWords(work, format)
   const forWhom =
     order === null ? 'for the shelf' : `for ${order.code}, due ${format.away(order.dueOn)}`
   const made = `${format.count(work.unitsDone)} of ${format.counted(work.units, work.unitName)} made`
@@ -50,7 +51,8 @@ function WorkLine({ work, format }: Readonly<{ work: BenchWork; format: Format }
         </Suspense>
       </span>
       <span className="today-text">
-        <strong className="today-title">{`${work.designName}, ${placeWords(work, format)}`}</strong>
+        <strong className="today-title">{work.designName}</strong>
+        <span>{`${at.charAt(0).toUpperCase()}${at.slice(1)}`}</span>
         <span className="today-detail">{`${made}, ${forWhom}`}</span>
       </span>
       <span className="today-go-on">

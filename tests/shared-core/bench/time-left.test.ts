@@ -1,7 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { referenceTables } from '../../../shared-core/beads/bead-tables.ts'
+import { readerMap } from '../../../shared-core/bench/reader-place.ts'
 import { estimateUpTo, paceAtStart, timeLeft } from '../../../shared-core/bench/time-left.ts'
-import { designOf, panelOf, read } from '../design/a-design.ts'
+import { writeScript } from '../../../shared-core/bench/write-script.ts'
+import { referencePace } from '../../../shared-core/design/labour-pace.ts'
+import { measured } from '../../../shared-core/units/spread.ts'
+import { designOf, panelOf, read, strandOf } from '../design/a-design.ts'
 import { drawChart } from '../stitches/draw-chart.ts'
 import { mapOf } from './written.ts'
 
@@ -14,6 +19,17 @@ describe('the time left', () => {
   it('is what the reading says of stitching, before anything is known', () => {
     const { stitchingS } = read(body).labour
     expect(timeLeft(map, 0, none)).toEqual({ leftS: stitchingS.value * 4, basis: 'estimated' })
+  })
+
+  it('is as well known as the pace it is reckoned at, until its own outweighs that', () => {
+    const square = measured(8, 10, 12)
+    const pace = { ...referencePace, perBeadS: { ...referencePace.perBeadS, square } }
+    const known = writeScript(body, { ...referenceTables, pace })
+    if (!known.ok) throw new Error(known.error.message)
+    expect(timeLeft(readerMap(known.value, 4), 0, none).basis).toBe('measured')
+    const fringed = designOf([panelOf(chart), strandOf('9A')])
+    const partly = writeScript(fringed, { ...referenceTables, pace })
+    expect(partly.ok && partly.value.paceBasis).toBe('estimated')
   })
 
   it('is nothing at the end', () => {

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useEffect, useMemo, useRef, useState } from 'react'
 import {
   type PlacedLine,
   placeOf,
@@ -31,8 +31,15 @@ export function RowList({ map, at, body, tell, onJump }: RowListProps) {
   const found = lines.find(({ line }) => line.rows.includes(wanted))
   const isUnknown = text.trim() !== '' && found === undefined
   const jump = (placed: PlacedLine) => onJump(unitFrom + placed.from)
+  const list = useRef<HTMLDivElement>(null)
+  const openKey = String(lines.findLast(({ from }) => unitFrom + from <= at)?.from)
+  // The row in hand is in sight, wherever the list was.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: looked for anew whenever another row is in hand
+  useEffect(() => {
+    list.current?.querySelector('[data-open]')?.scrollIntoView({ block: 'center' })
+  }, [openKey])
   return (
-    <div className="reader-rows">
+    <div className="reader-rows" ref={list}>
       <Select
         label="Piece"
         value={String(chosen)}
@@ -68,7 +75,7 @@ export function RowList({ map, at, body, tell, onJump }: RowListProps) {
         caption="Rows in the order of work"
         rows={lines}
         rowKey={({ from }) => String(from)}
-        openKey={String(lines.findLast(({ from }) => unitFrom + from <= at)?.from)}
+        openKey={openKey}
         onOpen={jump}
         columns={[
           { key: 'name', head: 'Row', width: '8rem', cell: (placed) => lineName(placed) },
