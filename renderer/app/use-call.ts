@@ -34,7 +34,8 @@ export function useCall<N extends CallName>(
       isSameSubject(query?.queryKey[1], input) ? before : undefined,
   })
   return {
-    value: input === null ? undefined : (data as CallOutput<N> | undefined),
+    // What is refused now no longer stands: an undo may have taken it away.
+    value: input === null || error !== null ? undefined : (data as CallOutput<N> | undefined),
     refusal: error === null ? undefined : refusalOf(error),
     isWaiting: isFetching,
     askAgain: () => void refetch(),

@@ -84,6 +84,61 @@ test.describe('a field', () => {
   })
 })
 
+test('a day is typed as it is said, and one that does not exist is named', async () => {
+  const { page } = studio
+  await goTo(page, '#/orders/new')
+  for (const text of ['31.02.2026', 'zwölf', '🪡', '03/02/2026', 'Mon 4 Dec 2026', '-3', '']) {
+    const said = await errorOf(page, 'Due', text)
+    expect(said, text).toContain(text === '' ? 'Nothing was typed.' : `“${text}”`)
+    expect(said, text).toMatch(/[Tt]ype .+\.$/)
+  }
+  const due = page.getByLabel('Due', { exact: true })
+  for (const text of ['04.12.2026', 'Fri 4 Dec 2026', '2026-12-04']) {
+    expect(await errorOf(page, 'Due', text), text).toBe('')
+    await due.blur()
+    await expect(due).toHaveValue(/^Fri 4 Dec( 2026)?$/)
+  }
+  await due.fill('in 9 days')
+  await expect(page.getByText(/= .*, in 9 days/)).toBeVisible()
+})
+
+test('a price that was not understood is never left out in silence', async () => {
+  const { page } = studio
+  const before = await latest(page)
+  await goTo(page, '#/today')
+  await goTo(page, '#/orders/new')
+  await page.getByLabel('For', { exact: true }).fill('Ferry House Gifts')
+  await page.getByRole('combobox', { name: 'Design', exact: true }).fill('Sluice')
+  await page.getByRole('option', { name: 'Sluice cuff' }).click()
+  const price = page.getByLabel(/^Price of one/)
+  await price.fill('zwölf')
+  await press(page, 'Promise it')
+  await expect(price).toBeFocused()
+  const many = page.getByLabel(/^How many/)
+  for (const [text, says] of [
+    ['0', 'Type 1 or more.'],
+    ['10001', 'at most.'],
+  ] as const) {
+    await many.fill(text)
+    await expect(page.getByText(says)).toBeVisible()
+  }
+  await press(page, 'Promise it')
+  await expect(many).toBeFocused()
+  expect(await latest(page)).toBe(before)
+})
+
+test('a text that is too long stays as it was pasted and is refused with its length', async () => {
+  const { page } = studio
+  const before = await latest(page)
+  await goTo(page, '#/settings/workshop')
+  const pasted = 'x'.repeat(10_000)
+  expect(await errorOf(page, 'Workshop’s name', pasted)).toMatch(/That is 10.000 characters/)
+  await expect(page.getByLabel('Workshop’s name', { exact: true })).toHaveValue(pasted)
+  await press(page, 'Save')
+  await expect(page.getByLabel('Workshop’s name', { exact: true })).toBeFocused()
+  expect(await latest(page)).toBe(before)
+})
+
 test('an order due before it was promised is refused where it is typed, and nothing is saved', async () => {
   const { page } = studio
   const before = await latest(page)

@@ -92,6 +92,45 @@ test('an act is undone and done again by keys, and a text field keeps its own un
   await expect(row).toBeVisible()
 })
 
+test('the focus is kept when what has it goes away', async () => {
+  const { page } = studio
+  await page.keyboard.press('Control+4')
+  await page.getByRole('link', { name: 'New order' }).press('Enter')
+  await page.getByRole('button', { name: 'Another design' }).press('Enter')
+  await page.getByRole('button', { name: 'Remove this line' }).last().press('Enter')
+  await expect(page.getByRole('button', { name: 'Remove this line' })).toHaveCount(0)
+  await expect(page.getByRole('listitem').getByRole('combobox', { name: 'Design' })).toBeFocused()
+  await page.getByLabel('For', { exact: true }).fill('Ferry House Gifts')
+  await page.getByRole('combobox', { name: 'Design', exact: true }).fill('Sluice')
+  await page.getByRole('option', { name: 'Sluice cuff' }).click()
+  await page.getByRole('button', { name: 'Promise it' }).press('Enter')
+  await expect(heading(page, 'Ferry House Gifts')).toBeFocused()
+  const toast = page.getByRole('region', { name: 'What was just done' })
+  await toast.getByRole('button', { name: 'Undo' }).press('Enter')
+  // The order is gone with its undo: nothing of it stands on the page any more.
+  await expect(page.getByText('There is no order')).toBeVisible()
+  await expect(page.getByRole('button', { name: 'Cancel the order' })).toHaveCount(0)
+  await expect(heading(page, 'Order')).toBeFocused()
+})
+
+test('a sheet begins in its first field, and Escape closes the list before the sheet', async () => {
+  const { page } = studio
+  await page.keyboard.press('Control+3')
+  const opens = page.getByRole('button', { name: 'New material' })
+  await opens.press('Enter')
+  const sheet = page.getByRole('dialog')
+  await expect(sheet.getByRole('radio', { name: 'Beads' })).toBeFocused()
+  const list = sheet.getByRole('combobox').first()
+  await list.press('Enter')
+  await expect(page.getByRole('listbox')).toBeVisible()
+  await page.keyboard.press('Escape')
+  await expect(page.getByRole('listbox')).toHaveCount(0)
+  await expect(sheet).toBeVisible()
+  await page.keyboard.press('Escape')
+  await expect(sheet).toHaveCount(0)
+  await expect(opens).toBeFocused()
+})
+
 test('the chosen theme stays when the page opens again', async () => {
   const { page } = studio
   await page.evaluate(() => {

@@ -1,25 +1,10 @@
-import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Select } from '../../ui/select.tsx'
-
-type Order = CallOutput<'orders.list'>['orders'][number]
-type Asked = Readonly<{ designId: string; colourwayId: string }>
+import { type Asked, linesFor } from './lines-for.ts'
 
 /** No order: the pieces are for the shelf, and stock held for orders stays held. */
 export const FOR_SHELF = 'shelf'
-
-/** Lines of open orders that a make could be for, the one due first before the others. */
-export function linesFor(orders: readonly Order[], { designId, colourwayId }: Asked) {
-  return orders
-    .toSorted((a, b) => a.dueOn.localeCompare(b.dueOn))
-    .flatMap((order) =>
-      order.lines
-        .filter((line) => line.designId === designId && line.colourwayId === colourwayId)
-        .filter(({ units, made }) => made < units)
-        .map((line) => ({ order, line })),
-    )
-}
 
 /** The order line a make is for: what she chose, else the one due first; undefined for the shelf. */
 export function useOrderLine(asked: Asked | undefined, chosen: string | undefined) {
