@@ -23,7 +23,13 @@ type Target = Readonly<{
 
 const repo = join(import.meta.dirname, '..')
 const stamps = join(repo, 'dist', '.stamps')
-const always = ['package-lock.json', 'package.json', 'tsconfig.json', 'scripts/build.ts', 'scripts/build']
+const always = [
+  'package-lock.json',
+  'package.json',
+  'tsconfig.json',
+  'scripts/build.ts',
+  'scripts/build',
+]
 
 type Mode = 'main' | 'preload' | 'service' | 'service-entry' | 'documents'
 

@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util'
 import { z } from 'zod'
 
 import { calls } from '../shared-core/contract/calls.ts'
+import { writeJson } from './write-json.ts'
 
 // One call of the contract without a window:
 //   npm run --silent call -- --db FILE NAME < input.json
@@ -33,7 +34,7 @@ async function main(args: readonly string[]): Promise<number> {
     return misused
   }
   if (command.kind === 'list') {
-    print(describeCalls())
+    await writeJson(describeCalls(), process.stdout)
     return worked
   }
   return callOnce(command)
@@ -78,7 +79,7 @@ function readOptions(args: readonly string[]) {
 async function callOnce({ name, file }: Extract<Command, { kind: 'call' }>): Promise<number> {
   const input = await readInput()
   if (!input.ok) {
-    print({ error: input.error })
+    await writeJson({ error: input.error }, process.stdout)
     return refused
   }
   // Loaded only when there is something to ask.
@@ -86,7 +87,7 @@ async function callOnce({ name, file }: Extract<Command, { kind: 'call' }>): Pro
   const service = await openService(file)
   try {
     const answer = await service.answer(name, input.value)
-    print(answer.ok ? answer.value : { error: answer.error })
+    await writeJson(answer.ok ? answer.value : { error: answer.error }, process.stdout)
     return answer.ok ? worked : refused
   } finally {
     await service.close()
@@ -118,8 +119,4 @@ function describeCalls() {
     input: shape(input, 'input'),
     output: shape(output, 'output'),
   }))
-}
-
-function print(value: unknown): void {
-  process.stdout.write(`${JSON.stringify(value, null, 2)}\n`)
 }

@@ -10,6 +10,7 @@ import { warpEndPasses } from '../stitches/loom/warp-end-passes.ts'
 import { exactly, type Spread } from '../units/spread.ts'
 import { addSpreads } from '../units/spread-arithmetic.ts'
 import { writeWordChart } from '../words/write-word-chart.ts'
+import { emptyPart } from './empty-part.ts'
 import type { ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
 import { threadAsUsed } from './learn-thread-use.ts'
@@ -75,7 +76,7 @@ function panelThread(
 
 function panelFill(
   context: ReadContext,
-  { chart, form, index, holds, draft: { hops, warnings: stitched } }: StitchedPanel,
+  { panel, chart, form, index, holds, draft: { hops, warnings: stitched } }: StitchedPanel,
   journey: Journey,
   events: EventList,
 ) {
@@ -98,6 +99,7 @@ function panelFill(
   const filled = readFill(task)
   context.checkpoint()
   const warnings = [
+    ...emptyPart(panel, index.count),
     ...stitched,
     ...paletteWarnings(context, index.slotOf, form),
     ...fillWarnings(task, filled),

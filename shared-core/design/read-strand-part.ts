@@ -9,6 +9,7 @@ import { threadSlack } from '../route/thread-slack.ts'
 import { exactly, type Spread } from '../units/spread.ts'
 import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
 import type { Strand } from './design.ts'
+import { emptyPart } from './empty-part.ts'
 import { LOOP_ROUNDS, type ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
 import { threadAsUsed } from './learn-thread-use.ts'
@@ -127,7 +128,12 @@ function readStrandPart(
     route,
     thread: threadAsUsed(thread, context.threadUse),
     ...filled,
-    warnings: [...warnings, ...paletteWarnings(context, slots), ...fillWarned],
+    warnings: [
+      ...emptyPart(strand, slots.length),
+      ...warnings,
+      ...paletteWarnings(context, slots),
+      ...fillWarned,
+    ],
     labourS: stitchingS({ kind: 'strand', beads: slots.length, rows: 0 }, context.pace),
   }
   return lazyPart(known, {

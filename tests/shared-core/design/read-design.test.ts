@@ -408,11 +408,14 @@ describe('an impossible chart', () => {
     return reading.warnings.map(({ code }) => code)
   }
 
-  it('without rows, or with rows without beads, reads as nothing', () => {
+  it('without rows, or with rows without beads, reads as nothing and says so', () => {
     for (const stitch of STITCHES) {
-      expect(warningsOf({ stitch, rows: [] })).toEqual([])
-      expect(warningsOf(drawChart(stitch, ['....', '....']))).toEqual([])
+      expect(warningsOf({ stitch, rows: [] })).toEqual(['no-beads'])
+      expect(warningsOf(drawChart(stitch, ['....', '....']))).toEqual(['no-beads'])
     }
+    const bare = read(designOf([strandOf('', { name: 'Fringe' })]))
+    expect(bare.warnings[0]?.message).toBe('Fringe has no beads.')
+    expect(bare.thread.inPieceMm.value).toBe(0)
     expect(read(designOf([])).beads).toBe(0)
   })
 
