@@ -45,7 +45,16 @@ export function Picker<V extends string>({
         >
           <Combobox.InputGroup className="picker">
             {chosen?.look !== undefined && <Swatch look={chosen.look} />}
-            <Combobox.Input {...control} className="input" placeholder={placeholder} />
+            <Combobox.Input
+              {...control}
+              className="input"
+              placeholder={placeholder}
+              onKeyDown={(event) => {
+                const isClosed = event.currentTarget.getAttribute('aria-expanded') !== 'true'
+                // With its list closed Escape belongs to the sheet around it; it must not empty the choice.
+                if (event.key === 'Escape' && isClosed) event.preventBaseUIHandler()
+              }}
+            />
             <Combobox.Trigger className="picker-open" aria-label={`Show all for ${label}`}>
               <Icon name="down" size={16} />
             </Combobox.Trigger>

@@ -126,6 +126,8 @@ test('a sheet begins in its first field, and Escape closes the list before the s
   await page.keyboard.press('Escape')
   await expect(page.getByRole('listbox')).toHaveCount(0)
   await expect(sheet).toBeVisible()
+  // The choice stays as it was: closing is no choosing.
+  await expect(list).toHaveValue('Cylinder bead 11/0')
   await page.keyboard.press('Escape')
   await expect(sheet).toHaveCount(0)
   await expect(opens).toBeFocused()
