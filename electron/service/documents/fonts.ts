@@ -12,11 +12,11 @@ export type FontName = keyof typeof fontFiles
 /** A stretch of text set in one font. */
 export type TextRun = Readonly<{ font: FontName; text: string; isRightToLeft: boolean }>
 
-/** Where a letter is looked for that its face lacks: most alphabets, then Chinese and Japanese. */
+/** Where a letter is looked for that its face lacks: most alphabets, then Chinese and Japanese, then Devanagari. */
 const WIDE: Readonly<Record<Face, readonly [FontName, ...FontName[]]>> = {
-  text: ['wide', 'han'],
-  'text-strong': ['wide-strong', 'han'],
-  title: ['wide-strong', 'han'],
+  text: ['wide', 'han', 'devanagari'],
+  'text-strong': ['wide-strong', 'han', 'devanagari'],
+  title: ['wide-strong', 'han', 'devanagari'],
 }
 
 // Its types tell of another form of the module than Node and the bundler give.

@@ -5,11 +5,14 @@ import type { SheetWriter } from './sheet-writer.ts'
 
 /** Writes the cautions, what the reader may do with the sheet, and which letters could not be printed. */
 export function writeCautions(writer: SheetWriter, data: SheetData): void {
+  const all = cautions(data)
+  // The cautions stand together: a page that ends within them is put aside half read.
+  writer.keep(TITLE_LINES + all.reduce((sum, words) => sum + linesOf(writer, words), 0))
   writer.title('Take care')
-  for (const words of cautions(data)) {
+  for (const words of all) {
     writer.paragraph({
       words,
-      leadMm: 4,
+      leadMm: LEAD_MM,
       before: (x, y) => [text(x, y, '–', { colour: SOFT })],
     })
   }
@@ -25,6 +28,14 @@ export function writeCautions(writer: SheetWriter, data: SheetData): void {
   if (missing.length > 0) {
     writer.note(`Letters this sheet's fonts lack stand as empty boxes: ${missing.join(', ')}.`)
   }
+}
+
+/** A title and the free lines before it, and the note that ends the cautions. */
+const TITLE_LINES = 7
+const LEAD_MM = 4
+
+function linesOf(writer: SheetWriter, words: string): number {
+  return writer.wrapped(words, 'text', 9.5, writer.width - LEAD_MM, 100).length
 }
 
 function cautions({ audience, body, caution, fillings }: SheetData): readonly string[] {

@@ -133,16 +133,23 @@ function symbolStamp(
   return { kind: 'stamps', outline: scaled, placesMm, turnRad: 0, fill: ink, stroke: null }
 }
 
-/** The number of every tenth column, over it, counted from the chart's first. */
-function columnNumbers({ extent, pitch }: PrintedChart, page: OnPage): readonly Mark[] {
+/** The number of every tenth column, over its bead in the first row: over nothing it would tell nothing. */
+function columnNumbers({ chart, extent, pitch }: PrintedChart, page: OnPage): readonly Mark[] {
   const marks: Mark[] = []
   for (let column = 10; extent.minAt + 2 * (column - 1) <= extent.maxAt; column += 10) {
     const at = extent.minAt + 2 * (column - 1)
     if (at < page.block.at[0] || at >= page.block.at[1]) continue
+    if (!hasBead(chart.rows[page.block.rows[0]], at)) continue
     const x = page.x(cellCentre(pitch, 0, at).xMm)
     marks.push(
       text(x, page.top - 1.5, String(column), { sizePt: 6.5, colour: SOFT, align: 'centre' }),
     )
   }
   return marks
+}
+
+/** Whether a row has a bead at a place or half a bead beside it. */
+function hasBead(row: PrintedChart['chart']['rows'][number] | undefined, at: number): boolean {
+  if (row === undefined) return false
+  return (row.cells[Math.floor((at - row.start) / 2)] ?? 0) !== 0
 }

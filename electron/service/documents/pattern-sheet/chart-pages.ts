@@ -9,13 +9,15 @@ import type { SheetWriter } from './sheet-writer.ts'
 import type { SlotLook } from './slot-look.ts'
 
 const NUMBER_PT = 6.5
+const HINT =
+  'A number stands where its row begins; its arrow points the way of work, seen from the front.'
 const NO_MAP = { widthMm: 0, marks: [] } as const
 
 /** Writes a chart over as many pages as it needs, each with its legend. */
 export function writeChart(writer: SheetWriter, printed: PrintedChart): void {
   const { frame } = writer
   const looks = slotsUsed(printed).map(printed.lookOf)
-  const legend = layLegend(writer, looks)
+  const legend = layLegend(writer, looks, HINT)
   const rows = printed.chart.rows.length * (printed.chart.stitch === 'peyote' ? 2 : 1)
   const gutterMm = 4.3 + writer.measure(String(rows), 'text-strong', NUMBER_PT) + 1
   const room = {
@@ -76,9 +78,10 @@ function heading(
 }
 
 /** Names beside swatches in three columns where they fit; letters alone where slots are many. */
-function layLegend(
+export function layLegend(
   writer: SheetWriter,
   looks: readonly SlotLook[],
+  hint: string,
 ): Readonly<{ lines: number; marks: readonly Mark[] }> {
   const { frame } = writer
   const named = looks.length <= 15
@@ -98,8 +101,6 @@ function layLegend(
     const name = writer.wrapped(look.name, 'text', 9, room, 1)[0] ?? ''
     return [...stamps, letter, text(x + 10, y, name, { sizePt: 9 })]
   })
-  const hint =
-    'A number stands where its row begins; its arrow points the way of work, seen from the front.'
   const more = shown.length < looks.length ? ' Further symbols: see Materials.' : ''
   return {
     lines: lines + 1,

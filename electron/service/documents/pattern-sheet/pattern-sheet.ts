@@ -11,6 +11,7 @@ import { EDGE, rule, SOFT, text } from './sheet-style.ts'
 import { SheetWriter } from './sheet-writer.ts'
 import { slotLooks } from './slot-look.ts'
 import { writeSteps } from './step-pages.ts'
+import { writeStrandChart } from './strand-chart.ts'
 import { wordMeasure } from './word-measure.ts'
 import { writeWords } from './word-pages.ts'
 
@@ -25,6 +26,7 @@ export function patternSheet(data: SheetData, measure: Measure): readonly Page[]
     const chart = part.kind === 'panel' ? chartToPrint(part, data, lookOf) : undefined
     if (chart !== undefined) writeChart(writer, chart)
   }
+  writeStrandChart(writer, data, lookOf)
   writeWords(writer, data)
   writeSteps(writer, data)
   writeCautions(writer, data)

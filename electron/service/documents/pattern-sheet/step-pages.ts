@@ -1,4 +1,6 @@
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
+import { formatThread } from '../../../../shared-core/units/format-length.ts'
+import { threadMm } from '../../../../shared-core/units/length.ts'
 import type { SheetData } from './sheet-data.ts'
 import { SOFT, text } from './sheet-style.ts'
 import { cutWords } from './sheet-words.ts'
@@ -17,7 +19,7 @@ export function writeSteps(writer: SheetWriter, data: SheetData): void {
   })
   const toldOf = (partId: string) => {
     const reading = data.reading.parts.find((part) => part.partId === partId)
-    return reading === undefined ? [] : tellSteps(reading.steps)
+    return reading === undefined ? [] : withLengths(tellSteps(reading.steps), data)
   }
   const { parts } = data.body
   for (const part of parts.filter(({ kind }) => kind === 'panel')) {
@@ -30,6 +32,15 @@ export function writeSteps(writer: SheetWriter, data: SheetData): void {
     'Strands, bead by bead',
     strands.map(({ id, name }) => `${name}: ${[...toldOf(id)].join(' ')}`),
   )
+}
+
+/** Steps with their lengths of thread as the rest of the sheet writes them: `1410 mm` is 1.41 m. */
+function* withLengths(steps: Iterable<string>, { decimal }: SheetData): Generator<string> {
+  for (const words of steps) {
+    yield words.replace(/\b(\d{3,}) mm\b/g, (_, mm) =>
+      formatThread(threadMm(Number(mm)), { decimal }),
+    )
+  }
 }
 
 function numbered(writer: SheetWriter, number: number, words: string): void {

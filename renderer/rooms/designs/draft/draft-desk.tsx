@@ -11,6 +11,7 @@ import { Button } from '../../../ui/button.tsx'
 import { FigureList } from '../../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { assemble } from '../assembly/assemble.ts'
+import { findingLayer } from '../assembly/finding.ts'
 import { firstFigures } from '../figures/first-figures.ts'
 import { SlotCounts } from '../figures/slot-counts.tsx'
 import type { MaterialRow } from '../page/open-design.ts'
@@ -62,6 +63,7 @@ export function DraftDesk(props: DraftDeskProps) {
   const reading = answer?.ok === true ? answer.value : undefined
   const naming = useSlotNames()
   const assembly = useMemo(() => assemble({ body, tables, looks: NO_LOOKS }), [body, tables])
+  const layers = useMemo(() => [findingLayer(assembly?.findings ?? [])], [assembly])
   return (
     <div className="draft">
       <div className="draft-seen">
@@ -71,6 +73,7 @@ export function DraftDesk(props: DraftDeskProps) {
           {assembly !== undefined && (
             <BeadPicture
               scene={assembly.scene}
+              layers={layers}
               label="The chart, drawn as beads"
               description={`${format.counted(assembly.scene.xMm.length, 'bead')} in ${format.counted(chart.rows.length, 'row')}.`}
             />

@@ -5,6 +5,7 @@ import { threadGapMm } from '../../../../shared-core/chart/stitch-pitch.ts'
 import type { DesignBody, Panel } from '../../../../shared-core/design/design.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { err, ok, type Result } from '../../../../shared-core/result.ts'
+import { formatCount } from '../../../../shared-core/units/format-number.ts'
 import { buildGrid } from '../../../drawing/bead-grid.ts'
 import type { BeadLook } from '../../../drawing/bead-look.ts'
 import { type BeadScene, beadReach } from '../../../drawing/bead-scene.ts'
@@ -65,10 +66,9 @@ export async function paintPng(
 }
 
 function tooLarge(widthPx: number, heightPx: number): Refusal {
-  const figure = (value: number) => value.toLocaleString('en')
   return {
     code: 'picture-too-large',
-    message: `That would be ${figure(widthPx)} × ${figure(heightPx)} pixels, more than one picture can hold.`,
+    message: `That would be ${formatCount(widthPx)} × ${formatCount(heightPx)} pixels, more than one picture can hold.`,
     next: 'Choose fewer pixels a bead, or save the chart as SVG, which has no such limit.',
   }
 }

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { formatCount } from '../../../../shared-core/units/format-number.ts'
 import { saveFile } from '../../../app/files.ts'
 import { refusalOf } from '../../../app/refusal-error.ts'
 import { useBeadTables } from '../../../app/use-bead-tables.ts'
@@ -114,7 +115,7 @@ function sizeWords(
   const per = `${pxPerBead} pixels a bead`
   if (measured?.ok !== true) return `${per}: too large for one picture`
   const { widthPx, heightPx } = measured.value
-  return `${per}, ${widthPx.toLocaleString('en')} × ${heightPx.toLocaleString('en')} in all`
+  return `${per}, ${formatCount(widthPx)} × ${formatCount(heightPx)} in all`
 }
 
 const TOO_HEAVY: Refusal = {
