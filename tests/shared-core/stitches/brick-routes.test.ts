@@ -133,6 +133,22 @@ describe('a brick route worked by hand', () => {
     ])
   })
 
+  it('weaves round a bead whose hole is full, and through it where nothing leads round', () => {
+    // Beads 0 1 | 2 3 over 4 to 7 over 8 to 12; the left lobe is done, the thread leaves bead 1 or 0.
+    const chart = drawChart('brick', ['A-A-..A-A-', '.A-A-A-A-', 'A-A-A-A-A-'])
+    const weaves = (full: readonly number[]) =>
+      routeText(
+        lay(chart, { startRow: 2 }, (bead) => (full.includes(bead) ? 2 : 12)).events,
+      ).filter((text) => text.endsWith('weave'))
+    // Down under the lobe and up again beside it.
+    expect(weaves([])).toEqual(['1↓ weave', '5↓ weave', '6↑ weave'])
+    // Bead 5 is full: down at the lobe's other side, a row deeper, and up under the same bead.
+    expect(weaves([5])).toEqual(['0↓ weave', '4↓ weave', '9↓ weave', '10↑ weave', '6↑ weave'])
+    // Every hole is full: through as few as can be, the thread in sight beside bead 1.
+    const all = Array.from({ length: 13 }, (_, bead) => bead)
+    expect(weaves(all)).toEqual(['5↓ weave', '6↑ weave'])
+  })
+
   it('works both sides of a hole and joins them by the row above it', () => {
     const { events } = brickRoute(['.A-A-A-A-', 'A-A-..A-A-', '.A-A-A-A-'], { startRow: 2 })
     expect(events.slice(10)).toEqual([

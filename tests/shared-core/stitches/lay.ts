@@ -18,11 +18,24 @@ export const cylinder: BeadForm = (() => {
   return form
 })()
 
-/** A chart's route as laid, before ends are woven in, with its thread and what a replay finds. */
-export function lay(chart: Chart, settings: RouteSettings = {}) {
+/**
+ * A chart's route as laid, before ends are woven in, with its thread and what a replay finds.
+ *
+ * @param holdsOf passes a bead's hole holds; endless where it is left out
+ */
+export function lay(
+  chart: Chart,
+  settings: RouteSettings = {},
+  holdsOf?: (bead: number) => number,
+) {
   const index = indexBeads(chart)
   const geometry = panelGeometry(chart, index, cylinder, THREAD_MM)
-  const draft = stitchOf(chart).layRoute({ chart, index, geometry, settings })
+  const draft = stitchOf(chart).layRoute({
+    ...{ chart, index, geometry, settings },
+    ...(holdsOf && {
+      holds: Uint16Array.from({ length: index.count }, (_, bead) => holdsOf(bead)),
+    }),
+  })
   const events = toEvents(draft.events)
   const { throughMm, runMm, bendMm } = measureThread(draft.events, geometry)
   const ground = {
