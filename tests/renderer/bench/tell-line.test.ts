@@ -91,13 +91,17 @@ describe('what comes between rows', () => {
 
 it('holes are told as a warning only where they fill or stick', () => {
   const plain = row(3)
-  expect(tellHoles(plain)).toEqual([])
+  expect(tellHoles(plain, undefined)).toEqual([])
   const note = { step: 3, bead: 1, holds: 4, partId: 'panel' }
   const stuck = {
     ...plain,
     line: { ...plain.line, holes: [{ ...note, kind: 'sticks' as const }] },
   }
-  expect(tellHoles(stuck)[0]).toContain('one hole holds 4 passes')
+  expect(tellHoles(stuck, undefined)[0]).toContain('one hole holds 4 passes')
+  // By bead, at the bead whose pass it is.
+  const at = note.step - plain.line.firstStep
+  expect(tellHoles(stuck, at)[0]).toContain('one hole holds 4 passes')
+  expect(tellHoles(stuck, at + 1)).toEqual([])
   const full = { ...plain, line: { ...plain.line, holes: [{ ...note, kind: 'fills' as const }] } }
-  expect(tellHoles(full)[0]).toContain('full after row 3')
+  expect(tellHoles(full, undefined)[0]).toContain('full after row 3')
 })

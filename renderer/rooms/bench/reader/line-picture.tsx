@@ -11,6 +11,7 @@ import { beadsInPicture, firstBead, madeBeads, mirrorScene } from './piece-beads
 import { rowView } from './row-view.ts'
 import { StillPicture } from './still-picture.tsx'
 import { strandScene } from './strand-scene.ts'
+import { holesAt } from './tell-holes.ts'
 import { lineName, lineSlots } from './tell-line.ts'
 import { BEHIND, CLEAR, washLayer } from './wash-layer.ts'
 import { wayLayer } from './way-layer.ts'
@@ -52,7 +53,7 @@ function RowPicture({
     const shown = step === undefined ? beads : beadsInPicture(assembly, placed, 0, step + 1)
     for (const bead of shown) levels[bead] = CLEAR
     const first = firstBead(assembly, stretch)
-    const holes = line.holes
+    const holes = holesAt(line, step)
       .filter(({ partId }) => partId === stretch.partId)
       .map(({ bead }) => first + bead)
     const bridges = line.steps.flatMap((one) => one.bridges)

@@ -7,14 +7,27 @@ import {
   type Telling,
   tellBare,
   tellBeads,
+  tellStep,
 } from './tell-line.ts'
 
-/** What comes after, small. */
-export function NextLine({
-  next,
-  placed,
-  tell,
-}: Readonly<{ next: PlacedLine | undefined; placed: PlacedLine; tell: Telling }>) {
+type NextLineProps = Readonly<{
+  next: PlacedLine | undefined
+  placed: PlacedLine
+  /** The step in hand, where it goes on by bead. */
+  step: number | undefined
+  tell: Telling
+}>
+
+/** What comes after, small: the next bead of the row, or the next row. */
+export function NextLine({ next, placed, step, tell }: NextLineProps) {
+  const one = step === undefined ? undefined : placed.line.steps[step + 1]
+  if (one !== undefined) {
+    return (
+      <p className="reader-then">
+        <span className="reader-then-name">Then</span> {tellStep(one, tell)}
+      </p>
+    )
+  }
   if (next === undefined) return <p className="reader-then">Then it is done.</p>
   const slots = lineSlots(next.line)
   const side = lineSide(next.line)

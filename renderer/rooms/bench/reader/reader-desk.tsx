@@ -56,6 +56,7 @@ export function ReaderDesk(props: ReaderDeskProps) {
   const tell = useMemo(() => telling(body, beads, format), [body, beads, format])
   const placed = lineOf(map, at)
   const step = isDone || placed === undefined ? undefined : (at % map.stepsInUnit) - placed.from
+  const inHand = settings.stride === 'step' ? (step ?? 0) : undefined
   const spoken = spokenAt({ map, at, stride: settings.stride, unitName: body.unitName, tell })
   const timerMs = placed && lineMs(placed.line, step ?? 0, settings)
 
@@ -119,6 +120,7 @@ export function ReaderDesk(props: ReaderDeskProps) {
         <div className="reader-main">
           <Reminders
             {...{ clock, settings, placed, map, at, body, format }}
+            step={inHand}
             onRest={bench.rest}
             onResume={bench.pause}
           />
@@ -133,7 +135,7 @@ export function ReaderDesk(props: ReaderDeskProps) {
             <CurrentLine
               key={placed.stretch.kind}
               {...{ placed, map, at, tell }}
-              step={settings.stride === 'step' ? (step ?? 0) : undefined}
+              step={inHand}
               body={body}
               assembly={props.assembly}
               looks={props.looks}
@@ -142,7 +144,9 @@ export function ReaderDesk(props: ReaderDeskProps) {
               onNext={() => act('next')}
             />
           )}
-          {!isDone && <NextLine next={lineAfter(map, at)} placed={placed} tell={tell} />}
+          {!isDone && (
+            <NextLine next={lineAfter(map, at)} placed={placed} step={inHand} tell={tell} />
+          )}
           <div className="reader-moves">
             <button
               type="button"

@@ -16,6 +16,8 @@ type RemindersProps = Readonly<{
   clock: WorkClock
   settings: ReaderSettings
   placed: PlacedLine
+  /** The step in hand, where it goes on by bead. */
+  step: number | undefined
   map: ReaderMap
   at: number
   body: DesignBody
@@ -31,7 +33,7 @@ export function Reminders(props: RemindersProps) {
   const unit = Math.floor(at / map.stepsInUnit)
   const isNewUnit = at > 0 && at % map.stepsInUnit === 0
   const next = lineAfter(map, at)
-  const holes = tellHoles(placed)
+  const holes = tellHoles(placed, props.step)
   const needsRest = settings.restMin > 0 && clock.sinceRestMs >= settings.restMin * 60_000
   return (
     <div className="reader-notes">

@@ -1,10 +1,18 @@
 import type { PlacedLine } from '../../../../shared-core/bench/reader-place.ts'
-import type { HoleNote } from '../../../../shared-core/bench/reader-script.ts'
+import type { HoleNote, ReaderLine } from '../../../../shared-core/bench/reader-script.ts'
 import { lineName } from './tell-line.ts'
 
-/** What happens to holes in a line, a sentence for each kind: the last pass that fits, the first that sticks. */
-export function tellHoles(placed: PlacedLine): readonly string[] {
-  const { holes } = placed.line
+/** The holes that fill or stick in a line, or in one step of it. */
+export function holesAt({ holes, firstStep }: ReaderLine, step: number | undefined) {
+  return step === undefined ? holes : holes.filter((hole) => hole.step === firstStep + step)
+}
+
+/**
+ * What happens to holes in a line, or in one step of it, a sentence for each kind: the last pass that
+ * fits, the first that sticks.
+ */
+export function tellHoles(placed: PlacedLine, step: number | undefined): readonly string[] {
+  const holes = holesAt(placed.line, step)
   const sticks = holes.filter(({ kind }) => kind === 'sticks')
   const fills = holes.filter(({ kind }) => kind === 'fills')
   const told: string[] = []
@@ -15,7 +23,7 @@ export function tellHoles(placed: PlacedLine): readonly string[] {
   }
   if (fills.length > 0) {
     told.push(
-      `Last pass through ${holesOf(fills)}: full after ${lineName(placed).toLowerCase()}. Pull gently.`,
+      `Last pass through ${holesOf(fills)}: full after ${step === undefined ? lineName(placed).toLowerCase() : 'this'}. Pull gently.`,
     )
   }
   return told
