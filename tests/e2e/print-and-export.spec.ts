@@ -90,16 +90,18 @@ test('terms for buyers are asked for and change the sheet; the maker’s own she
     .toBeCloseTo(279.4 / 215.9, 1)
   await page.getByLabel('What the reader may do with it').fill('x'.repeat(501))
   await expect(page.getByText('the sheet has room for 500')).toBeVisible()
+  // Nothing is made while a field is at fault.
+  await page.getByLabel('What the reader may do with it').fill('Sell up to 50 pieces.')
 })
 
 test('the beads are saved as a PNG of the size that was promised', async () => {
   await take(page, 'Small')
   const words = (await page.getByText(/^8 pixels a bead, /).textContent()) ?? ''
-  const [, width, height] = /([\d,]+) × ([\d,]+) in all/.exec(words) ?? []
+  const [, width, height] = /([\d\u00a0]+) × ([\d\u00a0]+) in all/.exec(words) ?? []
   const png = await saved('Picture of the beads (PNG)', 'cuff.png')
   expect(png.subarray(0, 8).toString('hex')).toBe('89504e470d0a1a0a')
-  expect(png.readUInt32BE(16)).toBe(Number(width?.replace(',', '')))
-  expect(png.readUInt32BE(20)).toBe(Number(height?.replace(',', '')))
+  expect(png.readUInt32BE(16)).toBe(Number(width?.replace('\u00a0', '')))
+  expect(png.readUInt32BE(20)).toBe(Number(height?.replace('\u00a0', '')))
 })
 
 test('the chart is saved as an SVG that a browser draws', async () => {
