@@ -20,6 +20,7 @@ const places: readonly (readonly [label: string, detail: string, place: Place])[
   ['Channels and fees', 'market, web shop, gallery', { room: 'settings', id: 'channels' }],
   ['Places', 'where pieces stand', { room: 'settings', id: 'places' }],
   ['Suppliers', 'who sells what, how long it takes', { room: 'settings', id: 'suppliers' }],
+  ['Beads and threads', 'bead forms, sizes, your own', { room: 'settings', id: 'beads' }],
   ['What tags say', 'maker, care, caution', { room: 'settings', id: 'tags' }],
   ['Appearance', 'light, dark', { room: 'settings', id: 'appearance' }],
   ['About', 'version, where the data is, cautions', { room: 'settings', id: 'about' }],

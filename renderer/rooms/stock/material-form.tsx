@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import type { CallInput } from '../../../shared-core/contract/calls.ts'
-import { go } from '../../app/place.ts'
+import { go, hrefTo } from '../../app/place.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useBeadTables } from '../../app/use-bead-tables.ts'
 import { useFormat } from '../../app/use-format.ts'
@@ -148,6 +148,7 @@ function BeadFields({ fields, set }: Part) {
     <>
       <Picker
         label="Bead form"
+        hint={<OwnEntry what="form" />}
         value={fields.formId}
         options={forms.map(({ id, name }) => ({ value: id, label: name }))}
         onChange={(formId) => set({ formId })}
@@ -181,11 +182,21 @@ function BeadFields({ fields, set }: Part) {
   )
 }
 
+/** The way to the tables, where one that is not listed is written down. */
+function OwnEntry({ what }: Readonly<{ what: 'form' | 'thread' }>) {
+  return (
+    <>
+      Not listed? <a href={hrefTo({ room: 'settings', id: 'beads' })}>Add a {what} of your own</a>.
+    </>
+  )
+}
+
 function ThreadField({ fields, set }: Part) {
   const { threads } = useBeadTables()
   return (
     <Picker
       label="Thread"
+      hint={<OwnEntry what="thread" />}
       value={fields.formId}
       options={threads.map(({ id, name }) => ({ value: id, label: name }))}
       onChange={(formId) => set({ formId })}
