@@ -1,8 +1,6 @@
+import { KeyList, type Keys } from '../ui/key-list.tsx'
 import { SideSheet } from '../ui/side-sheet.tsx'
 import { rooms } from './rooms.ts'
-import './keys-sheet.css'
-
-type Keys = Readonly<{ keys: string; does: string }>
 
 const everywhere: readonly Keys[] = [
   { keys: 'Ctrl K', does: 'Find anything' },
@@ -41,23 +39,5 @@ export function KeysSheet({ onClose }: Readonly<{ onClose: () => void }>) {
         On a Mac use Cmd where Ctrl is written. Alt with a digit opens a room too.
       </p>
     </SideSheet>
-  )
-}
-
-function KeyList({ title, keys }: Readonly<{ title: string; keys: readonly Keys[] }>) {
-  return (
-    <section>
-      <h3>{title}</h3>
-      <dl className="key-list">
-        {keys.map((key) => (
-          <div key={key.keys}>
-            <dt>
-              <kbd>{key.keys}</kbd>
-            </dt>
-            <dd>{key.does}</dd>
-          </div>
-        ))}
-      </dl>
-    </section>
   )
 }

@@ -35,7 +35,6 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
     String(start.units ?? 1),
     start.units ?? 1,
   ])
-  const [chosenLine, setChosenLine] = useState<string>()
   const [placeId, setPlace] = useState<string>()
   const [madeOn, setMadeOn] = useState(format.today)
   const [benchS, setBenchS] = useState<number>()
@@ -44,10 +43,10 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
   const shop = useCall('workshop.read', {}).value
   const colourway = colourwayId ?? (design?.id === designId ? design?.colourways[0]?.id : undefined)
   const place = placeId ?? shop?.places[0]?.id
-  const asked =
-    designId === null || colourway === undefined ? undefined : { designId, colourwayId: colourway }
-  const order = useOrderLine(start.orderLineId === undefined ? asked : undefined, chosenLine)
-  const orderLineId = start.orderLineId ?? order.lineId
+  const order = useOrderLine(start, {
+    ...(designId === null ? {} : { designId }),
+    ...(colourway === undefined ? {} : { colourwayId: colourway }),
+  })
   const request =
     designId === null || colourway === undefined || !units[1] || order.isWaiting
       ? null
@@ -55,7 +54,7 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
           designId,
           colourwayId: colourway,
           units: units[1],
-          ...(orderLineId === undefined ? {} : { orderLineId }),
+          ...order.given,
         }
   const plan = useCall('makes.plan', request)
   const finish = useAct('makes.finish', {
@@ -110,7 +109,7 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
           onChange={setColourway}
         />
       )}
-      <OrderChoice lines={order.lines} lineId={order.lineId} onChoose={setChosenLine} />
+      <OrderChoice order={order} />
       <div className="bench-pair">
         <QuantityInput
           label="How many"

@@ -1,33 +1,38 @@
+import { useState } from 'react'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Select } from '../../ui/select.tsx'
 import { type Asked, linesFor } from './lines-for.ts'
+import type { MakeStart } from './make-sheet.tsx'
 
 /** No order: the pieces are for the shelf, and stock held for orders stays held. */
 export const FOR_SHELF = 'shelf'
 
-/** The order line a make is for: what she chose, else the one due first; undefined for the shelf. */
-export function useOrderLine(asked: Asked | undefined, chosen: string | undefined) {
-  const orders = useCall('orders.list', { state: 'open' }).value?.orders
-  const lines = asked === undefined ? [] : linesFor(orders ?? [], asked)
+/**
+ * The order line a make is for: the one it was started from, else what she chose, else the one due first.
+ * `given` is what the contract is told of it.
+ */
+export function useOrderLine(start: MakeStart, asked: Partial<Asked>) {
+  const [chosen, choose] = useState<string>()
+  const isOpen = start.orderLineId === undefined && isAsked(asked)
+  const orders = useCall('orders.list', isOpen ? { state: 'open' } : null).value?.orders
+  const lines = isOpen ? linesFor(orders ?? [], asked) : []
   const found = lines.find(({ line }) => line.id === chosen) ?? lines[0]
+  const lineId = start.orderLineId ?? (chosen === FOR_SHELF ? undefined : found?.line.id)
   return {
-    lines,
-    lineId: chosen === FOR_SHELF ? undefined : found?.line.id,
-    isWaiting: asked !== undefined && orders === undefined,
+    ...{ lines, lineId, choose },
+    isWaiting: isOpen && orders === undefined,
+    given: lineId === undefined ? {} : { orderLineId: lineId },
   }
 }
 
+function isAsked(asked: Partial<Asked>): asked is Asked {
+  return asked.designId !== undefined && asked.colourwayId !== undefined
+}
+
 /** Which promise a make is for, where there is one: its beads are held for it and are taken from there. */
-export function OrderChoice({
-  lines,
-  lineId,
-  onChoose,
-}: Readonly<{
-  lines: ReturnType<typeof linesFor>
-  lineId: string | undefined
-  onChoose: (lineId: string) => void
-}>) {
+export function OrderChoice({ order }: Readonly<{ order: ReturnType<typeof useOrderLine> }>) {
+  const { lines, lineId, choose } = order
   const format = useFormat()
   if (lines.length === 0) return null
   return (
@@ -42,7 +47,7 @@ export function OrderChoice({
         })),
         { value: FOR_SHELF, label: 'The shelf, no order' },
       ]}
-      onChange={onChoose}
+      onChange={choose}
     />
   )
 }

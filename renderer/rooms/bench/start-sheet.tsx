@@ -34,23 +34,22 @@ export function StartSheet({
     String(start.units ?? 1),
     start.units ?? 1,
   ])
-  const [chosenLine, setChosenLine] = useState<string>()
   const [lots, setLots] = useState<Readonly<Record<string, string>>>({})
   const [before, setBefore] = useState(NO_WEIGHTS)
   const [fetched, setFetched] = useState<ReadonlySet<string>>(new Set())
   const designs = useCall('designs.list', {}).value?.designs ?? []
   const design = useCall('designs.read', designId === null ? null : { id: designId }).value
   const colourway = colourwayId ?? (design?.id === designId ? design?.colourways[0]?.id : undefined)
-  const asked =
-    designId === null || colourway === undefined ? undefined : { designId, colourwayId: colourway }
-  const order = useOrderLine(start.orderLineId === undefined ? asked : undefined, chosenLine)
-  const orderLineId = start.orderLineId ?? order.lineId
+  const order = useOrderLine(start, {
+    ...(designId === null ? {} : { designId }),
+    ...(colourway === undefined ? {} : { colourwayId: colourway }),
+  })
   const request =
     designId === null || colourway === undefined || !units[1] || order.isWaiting
       ? null
       : {
           ...{ designId, colourwayId: colourway, units: units[1], lots },
-          ...(orderLineId === undefined ? {} : { orderLineId }),
+          ...order.given,
         }
   const plan = useCall('makes.plan', request)
   const begin = useAct('bench.begin', { said: () => `Began ${design?.name ?? 'the work'}` })
@@ -123,7 +122,7 @@ export function StartSheet({
           onText={(text, value) => setUnits([text, value])}
         />
       </div>
-      <OrderChoice lines={order.lines} lineId={order.lineId} onChoose={setChosenLine} />
+      <OrderChoice order={order} />
       {begin.refusal !== undefined && <RefusalNotice refusal={begin.refusal} />}
       {plan.refusal !== undefined && <RefusalNotice refusal={plan.refusal} />}
       {faults.map((fault) => (

@@ -1,8 +1,7 @@
+import { KeyList, type Keys } from '../../../ui/key-list.tsx'
 import { SideSheet } from '../../../ui/side-sheet.tsx'
 import { tableActs } from './table-acts.ts'
 import { tools } from './tools.ts'
-
-type Keys = Readonly<{ keys: string; does: string }>
 
 const crosshair: readonly Keys[] = [
   { keys: '← ↑ → ↓', does: 'Move the crosshair' },
@@ -50,23 +49,5 @@ export function TableKeysSheet({ onClose }: Readonly<{ onClose: () => void }>) {
       />
       <KeyList title="Drawing" keys={drawing} />
     </SideSheet>
-  )
-}
-
-function KeyList({ title, keys }: Readonly<{ title: string; keys: readonly Keys[] }>) {
-  return (
-    <section>
-      <h3>{title}</h3>
-      <dl className="key-list">
-        {keys.map((key) => (
-          <div key={key.keys}>
-            <dt>
-              <kbd>{key.keys}</kbd>
-            </dt>
-            <dd>{key.does}</dd>
-          </div>
-        ))}
-      </dl>
-    </section>
   )
 }
