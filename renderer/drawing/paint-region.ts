@@ -1,3 +1,4 @@
+import { beadBoxes } from './bead-boxes.ts'
 import type { BeadGrid, BoxMm } from './bead-grid.ts'
 import type { Brush } from './bead-look.ts'
 import type { BeadScene } from './bead-scene.ts'
@@ -26,27 +27,21 @@ const THREADS_FROM_PX = 10
 /** Paints the beads of a region as sprites: threads first, then beads from the top left, so that shadows fall right. */
 export function paintRegion(brush: Brush, scene: BeadScene, grid: BeadGrid, region: Region): void {
   const { scale, leftPx, topPx } = region
-  const width = Math.max(1, Math.round(scene.beadWidthMm * scale))
-  const height = Math.max(1, Math.round(scene.beadHeightMm * scale))
-  if (Math.min(width, height) >= THREADS_FROM_PX) paintThreads(brush, scene, grid, region)
+  const short = Math.min(scene.beadWidthMm, scene.beadHeightMm) * scale
+  if (short >= THREADS_FROM_PX) paintThreads(brush, scene, grid, region)
   if (scene.showsPlaces === true) outlinePlaces(brush, scene, grid, region)
   const turnedAxis = scene.axis === 'vertical' ? 'horizontal' : 'vertical'
+  const boxOf = beadBoxes(scene, scale)
   grid.forEachIn(region.box, (bead) => {
     const look = scene.palette[scene.slotOf[bead] ?? 0]
     if (look === undefined) return
-    const isTurned = scene.turnedOf?.[bead] === 1
-    const box = scene.boxOfSlot?.[scene.slotOf[bead] ?? 0]
-    const wide = box === undefined ? width : Math.max(1, Math.round(box.widthMm * scale))
-    const tall = box === undefined ? height : Math.max(1, Math.round(box.heightMm * scale))
-    const [w, h] = isTurned ? [tall, wide] : [wide, tall]
+    const { left, top, right, bottom } = boxOf(bead)
     const { image, pad } = beadSprite(look, {
-      width: w,
-      height: h,
-      axis: isTurned ? turnedAxis : scene.axis,
+      width: Math.max(1, right - left),
+      height: Math.max(1, bottom - top),
+      axis: scene.turnedOf?.[bead] === 1 ? turnedAxis : scene.axis,
       lean: scene.leanOf?.[bead] ?? 0,
     })
-    const x = Math.round((scene.xMm[bead] ?? 0) * scale - w / 2) - leftPx
-    const y = Math.round((scene.yMm[bead] ?? 0) * scale - h / 2) - topPx
-    brush.drawImage(image, x - pad, y - pad)
+    brush.drawImage(image, left - leftPx - pad, top - topPx - pad)
   })
 }

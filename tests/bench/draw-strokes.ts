@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test'
 
-const A_FRAME = 20
+const A_FRAME = 100
 const SLOTS = 6
 
 /** Draws on the table until so many strokes are kept: short ones, several in every frame, slot after slot. */

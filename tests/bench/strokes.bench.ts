@@ -83,7 +83,7 @@ async function undoAll(page: Page, kept: () => Promise<number>): Promise<void> {
       for (let press = 0; press < presses; press += 1) {
         const key = { key: 'z', code: 'KeyZ', ctrlKey: true, bubbles: true, cancelable: true }
         document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', key))
-        if (press % 20 === 0) await new Promise((done) => requestAnimationFrame(done))
+        if (press % 100 === 0) await new Promise((done) => requestAnimationFrame(done))
       }
     }, position)
     await page.waitForTimeout(300)

@@ -50,6 +50,7 @@ export class DraftSession {
   #strokes: Stroke[]
   #first: number
   #savedAt: number | undefined
+  #reading: Promise<void> | undefined
   #version: number
   #isBehind: boolean
   #refusal: Refusal | undefined
@@ -163,16 +164,21 @@ export class DraftSession {
     return this.#strokes[seq - this.#first]
   }
 
-  /** Reads strokes from the store until number `seq` is at hand. */
+  /** Has stroke number `seq` at hand, where the store has it; keys pressed while it is read wait for one reading. */
   async #reach(seq: number): Promise<void> {
     if (this.#strokeAt(seq) !== undefined) return
+    this.#reading ??= this.#read(seq)
+    await this.#reading
+    this.#reading = undefined
+  }
+
+  async #read(seq: number): Promise<void> {
     await this.#writer.settled()
     const isOlder = seq < this.#first
     const from = isOlder ? Math.max(1, seq - READ_AT_ONCE + 1) : seq
     const to = isOlder ? this.#first - 1 : Math.min(this.#count, seq + READ_AT_ONCE - 1)
     const answer = await this.#port.strokes({ designId: this.designId, from, to })
-    // Another press of the key may have read them meanwhile.
-    if (!answer.ok || this.#strokeAt(seq) !== undefined) return
+    if (!answer.ok) return
     const read = answer.value.strokes.map(({ seq: _, ...stroke }) => stroke)
     if (isOlder) {
       // What is let go at the other end is read again when redo comes to it.
