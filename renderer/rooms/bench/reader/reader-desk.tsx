@@ -7,6 +7,7 @@ import {
   type ReaderStride,
 } from '../../../../shared-core/bench/reader-place.ts'
 import type { ReaderLine } from '../../../../shared-core/bench/reader-script.ts'
+import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import type { BeadLook } from '../../../drawing/bead-look.ts'
 import type { Assembly } from '../../designs/assembly/assemble.ts'
@@ -60,9 +61,10 @@ export function ReaderDesk(props: ReaderDeskProps) {
   const spoken = spokenAt({ map, at, stride: settings.stride, unitName: body.unitName, tell })
   const timerMs = placed && lineMs(placed.line, step ?? 0, settings)
 
+  const tables = useBeadTables()
   const tools = useMemo(
-    () => toolWords(body, { fillings: props.fillings, materials: props.materials }),
-    [body, props.fillings, props.materials],
+    () => toolWords(body, { fillings: props.fillings, materials: props.materials }, tables),
+    [body, props.fillings, props.materials, tables],
   )
 
   useAwake(isWorking)

@@ -1,4 +1,5 @@
-import { findThread, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
+import { findThread } from '../../../../shared-core/beads/bead-tables.ts'
+import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import { threadKey } from '../../../../shared-core/design/bill.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { MaterialRow } from '../../designs/page/open-design.ts'
@@ -12,9 +13,10 @@ type Stock = Readonly<{
 export function toolWords(
   { threadId, needleSize }: Pick<DesignBody, 'threadId' | 'needleSize'>,
   { fillings, materials }: Stock,
+  tables: BeadTables,
 ): string {
   const chosen = materials.find(({ id }) => id === fillings[threadKey])
   const drawer = chosen === undefined || chosen.drawer === '' ? '' : `, drawer ${chosen.drawer}`
-  const name = chosen?.name ?? findThread(referenceTables, threadId)?.name ?? 'thread'
+  const name = chosen?.name ?? findThread(tables, threadId)?.name ?? 'thread'
   return `${name.charAt(0).toUpperCase()}${name.slice(1)}${drawer}. Needle size ${needleSize}.`
 }
