@@ -10,11 +10,11 @@ import { paintRegion } from './paint-region.ts'
 const HEAPS: readonly (BeadLook & Readonly<{ x: number; y: number; count: number }>)[] = [
   { hex: '#2f6f82', finish: 'transparent', family: 'cylinder', x: 0.17, y: 0.2, count: 46 },
   { hex: '#e8dfd3', finish: 'gloss', family: 'cylinder', x: 0.8, y: 0.16, count: 40 },
-  { hex: '#4b5a63', finish: 'matte', family: 'cylinder', x: 0.88, y: 0.5, count: 44 },
+  { hex: '#4b5a63', finish: 'matte', family: 'cylinder', x: 0.95, y: 0.5, count: 44 },
   { hex: '#d08a2e', finish: 'lined', family: 'cylinder', x: 0.12, y: 0.56, count: 38 },
   { hex: '#a9843f', finish: 'metallic', family: 'cylinder', x: 0.76, y: 0.85, count: 36 },
   { hex: '#5f8f5a', finish: 'opaque', family: 'cylinder', x: 0.24, y: 0.87, count: 42 },
-  { hex: '#8fb3b5', finish: 'iridescent', family: 'drop', x: 0.48, y: 0.07, count: 9 },
+  { hex: '#8fb3b5', finish: 'iridescent', family: 'drop', x: 0.48, y: 0.085, count: 9 },
 ]
 
 /** Slots of the finished panel in the middle, from its edge inwards. */
