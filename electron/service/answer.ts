@@ -72,10 +72,24 @@ function refused(error: Refusal): () => Promise<Answer<never>> {
 async function finish(desk: Desk, name: CallName, value: unknown): Promise<Answer<unknown>> {
   try {
     const made: unknown = value instanceof Later ? await value.make() : value
-    if (desk.checkOutputs) calls[name].output.parse(made)
-    return { ok: true, value: made }
+    if (made instanceof Unchanged) return { ...checked(desk, name, made.value), unchanged: true }
+    return checked(desk, name, made)
   } catch (cause) {
     return { ok: false, error: toRefusal(desk, name, cause) }
+  }
+}
+
+function checked(desk: Desk, name: CallName, value: unknown): { ok: true; value: unknown } {
+  if (desk.checkOutputs) calls[name].output.parse(value)
+  return { ok: true, value }
+}
+
+/** The answer of an act that found everything as it was. */
+class Unchanged {
+  readonly value: unknown
+
+  constructor(value: unknown) {
+    this.value = value
   }
 }
 
@@ -102,7 +116,7 @@ function runInStore(
   view: View,
   name: Exclude<CallName, PureName>,
   input: ParsedInput<CallName>,
-): Promise<CallOutput<CallName> | Later<CallOutput<CallName>>> {
+): Promise<CallOutput<CallName> | Later<CallOutput<CallName>> | Unchanged> {
   const atMs = now()
   if (Object.hasOwn(queryHandlers, name)) {
     const handler = queryHandlers[name as keyof typeof queryHandlers] as
@@ -112,9 +126,14 @@ function runInStore(
   }
   const circumstances = { atMs, newId, fixed: false }
   if (Object.hasOwn(actHandlers, name)) {
-    return perform(view, name as ActName, input as ParsedInput<ActName>, circumstances)
+    return performed(view, name as ActName, input as ParsedInput<ActName>, circumstances)
   }
   return stepHandlers[name as StepName](view, input as never, circumstances)
+}
+
+async function performed(...what: Parameters<typeof perform>) {
+  const { value, changed } = await perform(...what)
+  return changed ? value : new Unchanged(value)
 }
 
 function toRefusal(desk: Desk, name: string, cause: unknown): Refusal {

@@ -11,17 +11,19 @@ export type Circumstances = Readonly<{
   fixed: boolean
 }>
 
+/** What an act answers, and whether it changed anything. */
+export type Performed<N extends ActName> = Readonly<{ value: CallOutput<N>; changed: boolean }>
+
 /** Does one act of the contract inside a transaction and writes it into the history. */
 export async function perform<N extends ActName>(
   view: View,
   name: N,
   input: ParsedInput<N>,
   circumstances: Circumstances,
-): Promise<CallOutput<N>> {
+): Promise<Performed<N>> {
   const act = openAct({ view, call: name, ...circumstances })
   // The table pairs each name with its handler; the compiler cannot follow a name that is a variable.
   const handler = actHandlers[name] as ActHandler<N>
   const { value, label } = await handler(act, input)
-  await act.finish(label)
-  return value
+  return { value, changed: await act.finish(label) }
 }

@@ -7,11 +7,8 @@ import { refreshAfter } from './refresh.ts'
 import { undo } from './step-back.ts'
 
 type ActOptions<N extends CallName> = Readonly<{
-  /**
-   * What was done, in the maker's words, for the toast with its way back; no toast without it, nor
-   * where it says nothing because nothing was changed and there is no way back to offer.
-   */
-  said?: (output: CallOutput<N>, input: CallInput<N>) => string | undefined
+  /** What was done, in the maker's words, for the toast with its way back; no toast without it. */
+  said?: (output: CallOutput<N>, input: CallInput<N>) => string
 }>
 
 /** One act of the contract: how to do it, whether it is under way, and why it was last refused. */
@@ -33,11 +30,12 @@ export function useAct<N extends CallName>(name: N, { said }: ActOptions<N> = {}
     const answer = await bridge.request(name, input)
     if (answer.ok) {
       await refreshAfter(name)
-      const text = said?.(answer.value, input)
-      if (text !== undefined) {
+      // Undo would take back the step before, which is another one.
+      if (said !== undefined && answer.unchanged) showToast({ text: NOTHING_CHANGED })
+      else if (said !== undefined) {
         showToast({
           isStep: true,
-          text,
+          text: said(answer.value, input),
           action: { label: 'Undo', run: () => void undo() },
         })
       }
@@ -50,3 +48,5 @@ export function useAct<N extends CallName>(name: N, { said }: ActOptions<N> = {}
 
   return { act, isBusy, refusal, forgetRefusal: () => setRefusal(undefined) }
 }
+
+const NOTHING_CHANGED = 'Nothing to change: it stands so already.'

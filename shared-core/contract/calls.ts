@@ -41,8 +41,13 @@ export type ParsedInput<N extends CallName> = z.output<Calls[N]['input']>
 /** What a call answers with. */
 export type CallOutput<N extends CallName> = z.output<Calls[N]['output']>
 
-/** The envelope of every answer. Refusals travel as data: code, plain sentence, what to do next. */
-export type Answer<T> = Readonly<{ ok: true; value: T }> | Readonly<{ ok: false; error: Refusal }>
+/**
+ * The envelope of every answer. Refusals travel as data: code, plain sentence, what to do next.
+ * `unchanged` stands where an act found everything as it was: there is no step of it to take back.
+ */
+export type Answer<T> =
+  | Readonly<{ ok: true; value: T; unchanged?: true }>
+  | Readonly<{ ok: false; error: Refusal }>
 
 /** Whether a text names a call of the contract. */
 export function isCallName(text: string): text is CallName {

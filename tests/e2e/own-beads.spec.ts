@@ -65,7 +65,7 @@ test('a bead form of her own is typed as she writes it and then serves everywher
   await expect(page.getByText(/^Saved beads-and-threads\.json/)).toBeVisible()
   expect(JSON.parse(readFileSync(file, 'utf8'))).toEqual({ forms, threads: [] })
   await press(page, 'Bring in a table')
-  await expect(page.getByText('Every entry of it is known already.')).toBeVisible()
+  await expect(page.getByText('Nothing to change: it stands so already.')).toBeVisible()
 
   await take(page, 'Threads')
   await press(page, 'Add a thread')

@@ -41,10 +41,10 @@ export function openTeller(view: View, today: string, circumstances: Circumstanc
     view,
     day,
     now,
-    tell: (daysAgo, name, input) => {
+    tell: async (daysAgo, name, input) => {
       const atMs = now(daysAgo)
       told.set(daysAgo, (told.get(daysAgo) ?? 0) + 1)
-      return perform(view, name, input, { ...circumstances, atMs })
+      return (await perform(view, name, input, { ...circumstances, atMs })).value
     },
   }
 }

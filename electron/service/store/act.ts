@@ -34,8 +34,8 @@ export type Act = View &
 /** An act under way, with its end. */
 export type OpenAct = Act &
   Readonly<{
-    /** Writes the act into the history; an act that changed nothing leaves no trace there. */
-    finish: (label: string) => Promise<void>
+    /** Writes the act into the history; one that changed nothing leaves no trace there, and says false. */
+    finish: (label: string) => Promise<boolean>
   }>
 
 type Change = Readonly<{
@@ -95,7 +95,9 @@ export function openAct({ view, call, atMs, newId, fixed }: Opening): OpenAct {
       return id
     },
     finish: async (label) => {
-      if (changes.length > 0) await keep(trx, { id: actionId, call, atMs, label, fixed }, changes)
+      if (changes.length === 0) return false
+      await keep(trx, { id: actionId, call, atMs, label, fixed }, changes)
+      return true
     },
   }
 }

@@ -7,7 +7,6 @@ import { useFormat } from '../../../app/use-format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
-import { showToast } from '../../../ui/toast-store.ts'
 import { FormSheet } from './form-sheet.tsx'
 import { FormTable } from './form-table.tsx'
 import { PX_A_MM } from './scale-bead.tsx'
@@ -114,9 +113,7 @@ function TableFiles({ hasOwn }: Readonly<{ hasOwn: boolean }>) {
   const [unread, setUnread] = useState<Refusal>()
   const take = useAct('tables.take', {
     said: ({ added, replaced }) =>
-      added + replaced === 0
-        ? undefined
-        : `Took in ${format.counted(added + replaced, 'entry', 'entries')}`,
+      `Took in ${format.counted(added + replaced, 'entry', 'entries')}`,
   })
   async function bringIn() {
     setUnread(undefined)
@@ -125,10 +122,7 @@ function TableFiles({ hasOwn }: Readonly<{ hasOwn: boolean }>) {
     if (picked.value === undefined) return
     const read = readTableFile(picked.value)
     if (!read.ok) return setUnread(read.error)
-    const taken = await take.act(read.value)
-    if (taken.ok && taken.value.added + taken.value.replaced === 0) {
-      showToast({ text: 'Every entry of it is known already.' })
-    }
+    await take.act(read.value)
   }
   async function save() {
     await saveFile('Save your beads and threads', tableFile(await ask('tables.own', {})))
