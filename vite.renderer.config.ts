@@ -3,6 +3,9 @@ import { defineConfig } from 'vite'
 
 import { asciiOnly } from './scripts/build/ascii-only.ts'
 
+const frame =
+  /\/renderer\/(app|ui)\/|\/node_modules\/(react|scheduler|@base-ui|@floating-ui|@tanstack)/
+
 /** The window's page: ES modules served by the app's own scheme. */
 export default defineConfig({
   root: 'renderer',
@@ -17,5 +20,12 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
+    chunkSizeWarningLimit: 1_000,
+    rolldownOptions: {
+      output: {
+        // What every screen is made of comes in one file: each file takes a turn of the main process.
+        codeSplitting: { groups: [{ name: 'frame', test: frame }] },
+      },
+    },
   },
 })

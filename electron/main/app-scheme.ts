@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { extname, resolve, sep } from 'node:path'
 
-import { protocol } from 'electron'
+import { type ProtocolRequest, type ProtocolResponse, protocol } from 'electron'
 
 /** Where the window's page comes from: a scheme of our own instead of file paths or a web server. */
 export const appOrigin = 'tallystrand://studio'
@@ -42,17 +42,27 @@ export function declareAppScheme(): void {
   ])
 }
 
-/** Serves the files under `root`, and nothing outside it. */
+/**
+ * Serves the files under `root`, and nothing outside it.
+ *
+ * By buffers, the older of Electron's two ways: wrapping each file as a web response and reading it
+ * back as a stream took a tenth of a second of every start.
+ */
 export function serveAppScheme(root: string): void {
-  protocol.handle('tallystrand', (request) => answer(root, request))
+  protocol.registerBufferProtocol('tallystrand', (request, reply) => {
+    void answer(root, request).then(reply)
+  })
 }
 
-async function answer(root: string, request: Request): Promise<Response> {
-  const file = findFile(root, request.url)
+async function answer(
+  root: string,
+  { method, url }: Pick<ProtocolRequest, 'method' | 'url'>,
+): Promise<ProtocolResponse> {
+  const file = findFile(root, url)
   const mediaType = file === undefined ? undefined : mediaTypes[extname(file)]
-  if (request.method !== 'GET' || file === undefined || mediaType === undefined) return notFound()
+  if (method !== 'GET' || file === undefined || mediaType === undefined) return notFound()
   try {
-    return new Response(new Uint8Array(await readFile(file)), { headers: headersFor(mediaType) })
+    return { data: await readFile(file), ...described(mediaType) }
   } catch {
     return notFound()
   }
@@ -74,15 +84,22 @@ function decode(pathname: string): string {
   }
 }
 
-function headersFor(mediaType: string): Record<string, string> {
+function described(mediaType: string): Pick<ProtocolResponse, 'mimeType' | 'headers'> {
   return {
-    'content-type': mediaType,
-    'content-security-policy': policy,
-    'x-content-type-options': 'nosniff',
-    'referrer-policy': 'no-referrer',
+    mimeType: mediaType.split(';', 1)[0] ?? '',
+    headers: {
+      'content-type': mediaType,
+      'content-security-policy': policy,
+      'x-content-type-options': 'nosniff',
+      'referrer-policy': 'no-referrer',
+    },
   }
 }
 
-function notFound(): Response {
-  return new Response('Not found', { status: 404, headers: headersFor('text/plain') })
+function notFound(): ProtocolResponse {
+  return {
+    statusCode: 404,
+    data: Buffer.from('Not found'),
+    ...described('text/plain; charset=utf-8'),
+  }
 }

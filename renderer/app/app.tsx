@@ -1,14 +1,15 @@
 import { CSPProvider } from '@base-ui/react/csp-provider'
 import { QueryClientProvider } from '@tanstack/react-query'
-import { lazy, Suspense, useEffect } from 'react'
+import { useEffect } from 'react'
+import type { Refusal } from '../../shared-core/refusal.ts'
 import { RefusalNotice } from '../ui/notice.tsx'
-import { bridge } from './bridge.ts'
+import { fetched } from './fetched.tsx'
 import { queryClient } from './query-client.ts'
 import { Shell } from './shell.tsx'
 import { useCall } from './use-call.ts'
+import { useSayInteractive } from './use-say-interactive.ts'
 
-const loadFirstChoice = () => import('./first-choice.tsx')
-const FirstChoice = lazy(async () => ({ default: (await loadFirstChoice()).FirstChoice }))
+const FirstChoice = fetched(async () => (await import('./first-choice.tsx')).FirstChoice)
 
 /** Remembers that a workshop was begun on this machine: a hint of what the first screen will be. */
 const BEGUN = 'workshop-begun'
@@ -35,36 +36,20 @@ function Studio() {
   }, [isBegun])
   // Fetched while the service still opens its file, so that neither waits for the other.
   useEffect(() => {
-    if (localStorage.getItem(BEGUN) === null) void loadFirstChoice()
+    if (localStorage.getItem(BEGUN) === null) void FirstChoice.ahead()
   }, [])
-  if (refusal !== undefined && value === undefined) {
-    return (
-      <main className="room">
-        <h1>Tallystrand</h1>
-        <RefusalNotice refusal={refusal} />
-        <SaysInteractive />
-      </main>
-    )
-  }
+  if (refusal !== undefined && value === undefined) return <Refused refusal={refusal} />
+  if (value?.workshop === null) return <FirstChoice />
   if (value === undefined || !areBeadsKnown) return <main aria-busy="true" />
-  if (value.workshop === null) {
-    return (
-      <Suspense>
-        <FirstChoice />
-        <SaysInteractive />
-      </Suspense>
-    )
-  }
-  return (
-    <>
-      <Shell workshopName={value.workshop.name} />
-      <SaysInteractive />
-    </>
-  )
+  return <Shell workshopName={value.workshop.name} />
 }
 
-/** Stands beside what takes input, and says so once that is on the page. */
-function SaysInteractive() {
-  useEffect(() => bridge.sayInteractive(), [])
-  return null
+function Refused({ refusal }: Readonly<{ refusal: Refusal }>) {
+  useSayInteractive()
+  return (
+    <main className="room">
+      <h1>Tallystrand</h1>
+      <RefusalNotice refusal={refusal} />
+    </main>
+  )
 }

@@ -8,12 +8,14 @@ import { currencies } from './currencies.ts'
 import { FirstPicture } from './first-picture.tsx'
 import { todayDate } from './today.ts'
 import { useAct } from './use-act.ts'
+import { useSayInteractive } from './use-say-interactive.ts'
 import './first-choice.css'
 
 type Beginning = 'sample' | 'empty'
 
 /** The first start: whose workshop this is, and whether to begin with the sample or with nothing. */
 export function FirstChoice() {
+  useSayInteractive()
   const [name, setName] = useState('')
   const [currency, setCurrency] = useState<string | null>('EUR')
   const [decimalMark, setDecimalMark] = useState<',' | '.'>('.')

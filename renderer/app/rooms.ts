@@ -1,4 +1,5 @@
-import { type ComponentType, type LazyExoticComponent, lazy } from 'react'
+import { type ComponentType, createElement } from 'react'
+import { type Fetched, fetched } from './fetched.tsx'
 
 /** The ten rooms in the order of the rail, which is also the order of their keys. */
 export const rooms = [
@@ -20,7 +21,7 @@ export type RoomName = (typeof rooms)[number]['name']
 const files = import.meta.glob<Readonly<Record<string, ComponentType>>>('../rooms/*/*-room.tsx')
 
 /** The component of a room, or `undefined` while it is not built. */
-export function findRoom(name: RoomName): LazyExoticComponent<ComponentType> | undefined {
+export function findRoom(name: RoomName): Fetched<object> | undefined {
   return built.get(name)
 }
 
@@ -28,11 +29,14 @@ const built = new Map(
   rooms.flatMap(({ name, title }) => {
     const load = files[`../rooms/${name}/${name}-room.tsx`]
     if (load === undefined) return []
-    const room = lazy(async () => {
-      const component = (await load())[`${title}Room`]
-      if (component === undefined) throw new Error(`room ${name}: expected export ${title}Room`)
-      return { default: component }
-    })
+    const room = fetched(
+      async () => {
+        const component = (await load())[`${title}Room`]
+        if (component === undefined) throw new Error(`room ${name}: expected export ${title}Room`)
+        return component
+      },
+      createElement('div', { className: 'room', 'aria-busy': true }),
+    )
     return [[name, room] as const]
   }),
 )

@@ -1,17 +1,19 @@
-import { lazy, Suspense, useEffect, useState } from 'react'
+import { useEffect, useState } from 'react'
 import { Toasts } from '../ui/toasts.tsx'
 import { FaultBoundary } from './fault-boundary.tsx'
+import { fetched } from './fetched.tsx'
 import { NotYetRoom } from './not-yet-room.tsx'
 import { usePlace } from './place.ts'
 import { Rail } from './rail.tsx'
 import { findRoom } from './rooms.ts'
 import { ServiceLost } from './service-lost.tsx'
 import { useKeptFocus } from './use-kept-focus.ts'
+import { useSayInteractive } from './use-say-interactive.ts'
 import { useShellKeys } from './use-shell-keys.ts'
 import './shell.css'
 
-const Finder = lazy(async () => ({ default: (await import('./finder.tsx')).Finder }))
-const KeysSheet = lazy(async () => ({ default: (await import('./keys-sheet.tsx')).KeysSheet }))
+const Finder = fetched(async () => (await import('./finder.tsx')).Finder)
+const KeysSheet = fetched(async () => (await import('./keys-sheet.tsx')).KeysSheet)
 
 /** The studio: the rail at the left, one room beside it, and what belongs to all rooms. */
 export function Shell({ workshopName }: Readonly<{ workshopName: string }>) {
@@ -22,6 +24,7 @@ export function Shell({ workshopName }: Readonly<{ workshopName: string }>) {
   useShellKeys({ onFind, onKeys })
   useKeptFocus()
   useEffect(fetchAhead, [])
+  useSayInteractive()
   return (
     <div className="shell">
       <button type="button" className="skip-link" onClick={skipToMain}>
@@ -33,10 +36,8 @@ export function Shell({ workshopName }: Readonly<{ workshopName: string }>) {
         <CurrentRoom />
       </main>
       <Toasts />
-      <Suspense>
-        {isFinding && <Finder onClose={() => setFinding(false)} onKeys={onKeys} />}
-        {showsKeys && <KeysSheet onClose={() => setShowsKeys(false)} />}
-      </Suspense>
+      {isFinding && <Finder onClose={() => setFinding(false)} onKeys={onKeys} />}
+      {showsKeys && <KeysSheet onClose={() => setShowsKeys(false)} />}
     </div>
   )
 }
@@ -44,7 +45,7 @@ export function Shell({ workshopName }: Readonly<{ workshopName: string }>) {
 /** Once the first screen stands: what the first key or the first act will ask for. */
 function fetchAhead(): () => void {
   const idle = requestIdleCallback(() => {
-    void import('./finder.tsx')
+    void Finder.ahead()
     void import('../../shared-core/contract/calls.ts')
   })
   return () => cancelIdleCallback(idle)
@@ -55,9 +56,7 @@ function CurrentRoom() {
   const Found = findRoom(room)
   return (
     <FaultBoundary key={room}>
-      <Suspense fallback={<div className="room" aria-busy="true" />}>
-        {Found === undefined ? <NotYetRoom name={room} /> : <Found />}
-      </Suspense>
+      {Found === undefined ? <NotYetRoom name={room} /> : <Found />}
     </FaultBoundary>
   )
 }

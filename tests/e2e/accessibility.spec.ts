@@ -179,8 +179,8 @@ async function missedByTab(page: Page): Promise<readonly string[]> {
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur()
     return all.length
   })
-  // A field of a date takes a press for each of its parts.
-  for (let press = 0; press < waiting * 2 + 20; press += 1) {
+  // Rows may still come while they are counted, and each has controls of its own.
+  for (let press = 0; press < waiting + 200; press += 1) {
     await page.keyboard.press('Tab')
     const left = await page.evaluate(() => {
       if (document.activeElement instanceof HTMLElement) {

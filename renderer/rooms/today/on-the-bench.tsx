@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react'
+import { fetched } from '../../app/fetched.tsx'
 import type { Format } from '../../app/format.ts'
 import { hrefTo } from '../../app/place.ts'
 import { Icon } from '../../ui/icon.tsx'
@@ -8,9 +8,7 @@ import { placeWords } from '../bench/place-words.ts'
 const SIZE = 64
 
 /** Comes after the page: what draws beads is not needed to read it. */
-const WorkPicture = lazy(async () => ({
-  default: (await import('./work-picture.tsx')).WorkPicture,
-}))
+const WorkPicture = fetched(async () => (await import('./work-picture.tsx')).WorkPicture)
 
 /** Work under way, latest touched first: each line goes on where the hand was. */
 export function OnTheBench({
@@ -46,9 +44,7 @@ function WorkLine({ work, format }: Readonly<{ work: BenchWork; format: Format }
       className="today-line today-work"
     >
       <span className="today-picture" style={{ width: SIZE, height: SIZE }}>
-        <Suspense>
-          <WorkPicture designId={work.designId} label={`${work.designName}, drawn`} size={SIZE} />
-        </Suspense>
+        <WorkPicture designId={work.designId} label={`${work.designName}, drawn`} size={SIZE} />
       </span>
       <span className="today-text">
         <strong className="today-title">{work.designName}</strong>

@@ -37,7 +37,7 @@ export function KeptText({
     if (isKept || !keeps) onTry?.(undefined)
   }
   return (
-    <Kept onEnd={end}>
+    <Kept onEnd={end} takesBack={typed !== undefined}>
       <TextInput
         {...rest}
         label={label}
@@ -96,7 +96,7 @@ export function KeptFigure<T extends number>({
     if (!keeps || keep(typed)) setTyped(undefined)
   }
   return (
-    <Kept onEnd={end}>
+    <Kept onEnd={end} takesBack={typed !== undefined && !asTyped}>
       <QuantityInput
         {...rest}
         label={label}
@@ -141,11 +141,17 @@ function readFigure<T extends number>(
 /** Tells when a field is done: left or Enter keeps it, Escape does not. */
 function Kept({
   onEnd,
+  takesBack,
   children,
-}: Readonly<{ onEnd: (keeps: boolean) => void; children: ReactNode }>) {
+}: Readonly<{
+  onEnd: (keeps: boolean) => void
+  /** Whether Escape has typing to take back; otherwise it belongs to the sheet around the field. */
+  takesBack: boolean
+  children: ReactNode
+}>) {
   function onKeyDown(event: KeyboardEvent) {
     if (event.key === 'Enter') onEnd(true)
-    if (event.key !== 'Escape') return
+    if (event.key !== 'Escape' || !takesBack) return
     event.stopPropagation()
     onEnd(false)
   }
