@@ -51,7 +51,11 @@ export function FormSheet({
   const [asked, setAsked] = useState(false)
   const save = useAct('tables.saveForm', { said: (_, input) => `Saved ${input.form.name}` })
   const remove = useAct('tables.removeForm', { said: () => `Removed ${form?.name ?? 'it'}` })
-  const set = (part: Partial<FormDraft>) => setDraft({ ...draft, ...part })
+  function set(part: Partial<FormDraft>) {
+    // What was refused is being mended: it is judged anew when it is saved.
+    save.forgetRefusal()
+    setDraft({ ...draft, ...part })
+  }
   const refusal = save.refusal ?? remove.refusal
   const errorOf = (field: string) =>
     save.refusal?.field === `form.${field}`

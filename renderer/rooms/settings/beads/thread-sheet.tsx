@@ -46,6 +46,13 @@ export function ThreadSheet({
   const isPlaced = refusal?.field?.startsWith('thread.') === true
   const errorOf = (field: string) =>
     refusal?.field === `thread.${field}` ? `${refusal.message} ${refusal.next}` : undefined
+  /** What was refused is being mended: it is judged anew when it is saved. */
+  const mending =
+    <T,>(set: (value: T) => void) =>
+    (value: T) => {
+      save.forgetRefusal()
+      set(value)
+    }
   const isUnread = tex[0].trim() !== '' && tex[1] === undefined
   async function keep() {
     setAsked(true)
@@ -92,7 +99,7 @@ export function ThreadSheet({
         value={name}
         longest={60}
         error={asked && name.trim() === '' ? 'Give it a name of your own.' : errorOf('name')}
-        onChange={setName}
+        onChange={mending(setName)}
       />
       <Select
         label="Made as"
@@ -107,7 +114,7 @@ export function ThreadSheet({
         decimal={decimal}
         typed={diameter}
         error={asked && diameter.text.trim() === '' ? 'Give this figure.' : errorOf('diameterMm')}
-        onTyped={setDiameter}
+        onTyped={mending(setDiameter)}
       />
       <QuantityInput
         label="Grams in 1000 m"
@@ -116,7 +123,7 @@ export function ThreadSheet({
         unit="g"
         text={tex[0]}
         parse={(text) => parseTex(text, decimal)}
-        onText={(text, value) => setTex([text, value])}
+        onText={(text, value) => mending(setTex)([text, value])}
         error={errorOf('tex')}
       />
       <BasisChoice value={basis} onChange={setBasis} />
