@@ -70,6 +70,12 @@ export function draftOf(order: Order, money: (minor: number) => string): OrderDr
   return { customer, promisedOn, dueOn, note, lines }
 }
 
+/** Whether something is chosen and every design chosen has its colourway: no line would be left out. */
+export function isChosen({ lines }: Pick<OrderDraft, 'lines'>): boolean {
+  const chosen = lines.filter(({ designId }) => designId !== null)
+  return chosen.length > 0 && chosen.every(({ colourwayId }) => colourwayId !== null)
+}
+
 /** The order as the contract takes it, from its finished lines; null while there is none. */
 export function inputOf(draft: OrderDraft): OrderInput | null {
   const lines = draft.lines.flatMap(({ id, designId, colourwayId, units, priceMinor }) =>

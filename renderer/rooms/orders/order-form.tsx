@@ -16,6 +16,7 @@ import {
   coverInputOf,
   draftOf,
   inputOf,
+  isChosen,
   type LineDraft,
   type OrderDraft,
 } from './order-draft.ts'
@@ -74,7 +75,7 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
           kind="primary"
           icon="check"
           busy={save.isBusy}
-          disabled={draft.lines.every(({ designId }) => designId === null)}
+          disabled={!isChosen(draft)}
           onClick={() => void submit()}
         >
           {id === undefined ? 'Promise it' : 'Save'}

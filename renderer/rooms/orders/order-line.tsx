@@ -1,3 +1,4 @@
+import { useEffect } from 'react'
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import { parseCount } from '../../../shared-core/units/parse-count.ts'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
@@ -32,10 +33,10 @@ export function OrderLine({
   ).value
   const isRead = design !== undefined && design.id === line.designId
   const colourways = isRead ? design.colourways : []
-  const first = colourways[0]?.id
-  if (isRead && line.colourwayId === null && first !== undefined) {
-    queueMicrotask(() => onChange({ colourwayId: first }))
-  }
+  const first = isRead && line.colourwayId === null ? colourways[0]?.id : undefined
+  useEffect(() => {
+    if (first !== undefined) onChange({ colourwayId: first })
+  })
   return (
     <li className="order-line">
       <Picker
@@ -48,6 +49,11 @@ export function OrderLine({
         label="Colourway"
         value={line.colourwayId}
         disabled={colourways.length === 0}
+        hint={
+          isRead && colourways.length === 0
+            ? 'This design has none yet: choose its beads first.'
+            : undefined
+        }
         options={colourways.map(({ id, name }) => ({ value: id, label: name }))}
         onChange={(colourwayId) => onChange({ colourwayId })}
       />
