@@ -9,6 +9,8 @@ import { undo } from './step-back.ts'
 type ActOptions<N extends CallName> = Readonly<{
   /** What was done, in the maker's words, for the toast with its way back; no toast without it. */
   said?: (output: CallOutput<N>, input: CallInput<N>) => string
+  /** What is typed, as it stands now: a refusal holds for what it was of, and is gone once that is mended. */
+  of?: unknown
 }>
 
 /** One act of the contract: how to do it, whether it is under way, and why it was last refused. */
@@ -16,17 +18,16 @@ export type Act<N extends CallName> = Readonly<{
   act: (input: CallInput<N>) => Promise<Answer<CallOutput<N>>>
   isBusy: boolean
   refusal: Refusal | undefined
-  forgetRefusal: () => void
 }>
 
 /** An act: done through the contract, told in a toast that can take it back, every screen refreshed. */
-export function useAct<N extends CallName>(name: N, { said }: ActOptions<N> = {}): Act<N> {
+export function useAct<N extends CallName>(name: N, { said, of }: ActOptions<N> = {}): Act<N> {
   const [isBusy, setBusy] = useState(false)
-  const [refusal, setRefusal] = useState<Refusal>()
+  const [refused, setRefused] = useState<Readonly<{ refusal: Refusal; of: unknown }>>()
 
   async function act(input: CallInput<N>): Promise<Answer<CallOutput<N>>> {
     setBusy(true)
-    setRefusal(undefined)
+    setRefused(undefined)
     const answer = await bridge.request(name, input)
     if (answer.ok) {
       await refreshAfter(name)
@@ -40,13 +41,13 @@ export function useAct<N extends CallName>(name: N, { said }: ActOptions<N> = {}
         })
       }
     } else {
-      setRefusal(answer.error)
+      setRefused({ refusal: answer.error, of })
     }
     setBusy(false)
     return answer
   }
 
-  return { act, isBusy, refusal, forgetRefusal: () => setRefusal(undefined) }
+  return { act, isBusy, refusal: refused?.of === of ? refused?.refusal : undefined }
 }
 
 const NOTHING_CHANGED = 'Nothing to change: it stands so already.'

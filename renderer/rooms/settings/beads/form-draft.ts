@@ -47,16 +47,18 @@ export function missingFigure({ figures }: FormDraft): FigureKey | undefined {
   return (Object.keys(figures) as FigureKey[]).find((key) => figures[key].spread === undefined)
 }
 
-/** The form a draft says, once every figure can be read. */
+/** The form a draft says, once it has a name and every figure can be read. */
 export function draftForm(draft: FormDraft): CallInput<'tables.saveForm'>['form'] | undefined {
-  const { id, name, family, sizeLabel, basis, figures } = draft
+  const { id, family, sizeLabel, basis, figures } = draft
+  const name = draft.name.trim()
   const kept = (key: FigureKey) => keptSpread(figures[key], basis)
   const [diameterMm, lengthMm, holeMm] = [kept('diameterMm'), kept('lengthMm'), kept('holeMm')]
   const [beadsPerGram, culls] = [kept('beadsPerGram'), kept('cullRate')]
-  if (!diameterMm || !lengthMm || !holeMm || !beadsPerGram || !culls) return undefined
+  if (name === '' || !diameterMm || !lengthMm || !holeMm || !beadsPerGram || !culls)
+    return undefined
   return {
     ...(id === undefined ? {} : { id }),
-    ...{ name: name.trim(), family, sizeLabel: sizeLabel.trim() },
+    ...{ name, family, sizeLabel: sizeLabel.trim() },
     ...{ diameterMm, lengthMm, holeMm, beadsPerGram, cullRate: timesSpread(culls, 0.01) },
   }
 }
