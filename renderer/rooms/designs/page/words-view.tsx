@@ -1,4 +1,5 @@
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { textToBase64 } from '../../../app/base64.ts'
 import { saveFile } from '../../../app/files.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Swatch } from '../../../ui/swatch.tsx'
@@ -42,7 +43,7 @@ export function WordsView({
           onClick={() =>
             void saveFile('Save the word chart', {
               fileName: `${name} word chart.txt`,
-              base64: toBase64(text()),
+              base64: textToBase64(text()),
             })
           }
         >
@@ -71,8 +72,4 @@ export function WordsView({
       ))}
     </div>
   )
-}
-
-function toBase64(text: string): string {
-  return btoa(String.fromCharCode(...new TextEncoder().encode(text)))
 }

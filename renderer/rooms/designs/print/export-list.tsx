@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { formatCount } from '../../../../shared-core/units/format-number.ts'
+import { toBase64 } from '../../../app/base64.ts'
 import { saveFile } from '../../../app/files.ts'
 import { refusalOf } from '../../../app/refusal-error.ts'
 import { useBeadTables } from '../../../app/use-bead-tables.ts'
@@ -10,7 +11,6 @@ import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
 import { Select } from '../../../ui/select.tsx'
-import { blobBase64 } from './blob-base64.ts'
 import { type Looks, MOST, paintPng, panelScene, pictureSize } from './chart-picture.ts'
 import { fileNameOf } from './file-name.ts'
 
@@ -71,7 +71,7 @@ export function ExportList({ name, body, looks, of }: ExportListProps) {
       const words = [name, ...(panels.length > 1 && panel ? [panel.name] : []), 'picture']
       await saveFile('Save the picture', {
         fileName: fileNameOf(words, 'png'),
-        base64: await blobBase64(blob),
+        base64: toBase64(new Uint8Array(await blob.arrayBuffer())),
       })
     })
   const button = (as: ExportAs, words: string, title: string) => (

@@ -1,13 +1,13 @@
 import type { CallInput, CallOutput } from '../../../../shared-core/contract/calls.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { err, ok, type Result } from '../../../../shared-core/result.ts'
+import { fromBase64, textToBase64 } from '../../../app/base64.ts'
 import type { FileBytes } from '../../../app/files.ts'
 
 /** A table as a plain file: the same JSON that the contract and the engine take. */
 export function tableFile(own: CallOutput<'tables.own'>): FileBytes {
-  const bytes = new TextEncoder().encode(`${JSON.stringify(own, undefined, 2)}\n`)
-  const letters = Array.from(bytes, (byte) => String.fromCharCode(byte))
-  return { fileName: 'beads-and-threads.json', base64: btoa(letters.join('')) }
+  const base64 = textToBase64(`${JSON.stringify(own, undefined, 2)}\n`)
+  return { fileName: 'beads-and-threads.json', base64 }
 }
 
 /** What a chosen file holds; the contract says what in it cannot be used. */
@@ -15,10 +15,8 @@ export function readTableFile({
   fileName,
   base64,
 }: FileBytes): Result<CallInput<'tables.take'>, Refusal> {
-  const letters = atob(base64)
-  const bytes = Uint8Array.from(letters, (letter) => letter.charCodeAt(0))
   try {
-    return ok(JSON.parse(new TextDecoder().decode(bytes)))
+    return ok(JSON.parse(new TextDecoder().decode(fromBase64(base64))))
   } catch {
     return err({
       code: 'not-a-table',

@@ -7,6 +7,7 @@ import { planPicture } from '../../../../../shared-core/colour/picture/file/pict
 import type { Picture } from '../../../../../shared-core/colour/picture/picture.ts'
 import type { Refusal } from '../../../../../shared-core/refusal.ts'
 import { err, ok, type Result } from '../../../../../shared-core/result.ts'
+import { fromBase64 } from '../../../../app/base64.ts'
 import type { FileBytes } from '../../../../app/files.ts'
 
 /** A picture ready to work with, and what to say of how it was read. */
@@ -20,7 +21,7 @@ export async function decodePicture(
   file: FileBytes,
   { exact }: Readonly<{ exact: boolean }>,
 ): Promise<Result<DecodedPicture, Refusal>> {
-  const bytes = bytesOf(file)
+  const bytes = fromBase64(file.base64)
   const header = readPictureHeader(bytes, file)
   if (!header.ok) return header
   const plan = planPicture(header.value, file)
@@ -38,14 +39,6 @@ export async function decodePicture(
   } catch {
     return err(undecodable(file.fileName))
   }
-}
-
-/** A file's bytes. */
-export function bytesOf({ base64 }: FileBytes): Uint8Array<ArrayBuffer> {
-  const text = atob(base64)
-  const bytes = new Uint8Array(text.length)
-  for (let at = 0; at < text.length; at += 1) bytes[at] = text.charCodeAt(at)
-  return bytes
 }
 
 function pixelsOf(bitmap: ImageBitmap): Picture {
