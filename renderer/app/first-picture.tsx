@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react'
 import { paintTray } from '../drawing/paint-tray.ts'
+import { screenRatio } from '../drawing/screen-ratio.ts'
 
 /** The first thing anyone sees: a tray of beads under a lamp. */
 export function FirstPicture() {
@@ -22,7 +23,7 @@ export function FirstPicture() {
 function paint(place: HTMLElement, canvas: HTMLCanvasElement | null): void {
   const brush = canvas?.getContext('2d')
   if (canvas === null || brush === null || brush === undefined) return
-  const ratio = globalThis.devicePixelRatio || 1
+  const ratio = screenRatio()
   canvas.width = Math.round(place.clientWidth * ratio)
   canvas.height = Math.round(place.clientHeight * ratio)
   paintTray(brush, canvas.width, canvas.height)

@@ -3,6 +3,7 @@ import type { Brush } from './bead-look.ts'
 import type { BeadScene } from './bead-scene.ts'
 import { farColours, paintFar } from './paint-far.ts'
 import { paintRegion, SPRITES_FROM_PX } from './paint-region.ts'
+import { screenRatio } from './screen-ratio.ts'
 import { fitView, type SizePx, type View } from './view.ts'
 
 /** The share of a small picture that stays free on each side. */
@@ -19,7 +20,7 @@ export function drawThumbnail(
   scene: BeadScene,
   size: Readonly<{ width: number; height: number }>,
 ): void {
-  const ratio = globalThis.devicePixelRatio || 1
+  const ratio = screenRatio()
   canvas.width = Math.round(size.width * ratio)
   canvas.height = Math.round(size.height * ratio)
   const brush = canvas.getContext('2d')

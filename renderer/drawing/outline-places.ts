@@ -2,6 +2,7 @@ import type { BeadGrid } from './bead-grid.ts'
 import type { Brush } from './bead-look.ts'
 import type { BeadScene } from './bead-scene.ts'
 import type { Region } from './paint-region.ts'
+import { screenRatio } from './screen-ratio.ts'
 
 /** A place this small on the screen needs no outline; pixels of the page. */
 const SHOWN_FROM_PX = 9
@@ -15,7 +16,7 @@ export function outlinePlaces(
   grid: BeadGrid,
   { box, leftPx, topPx, scale, placeInk = '' }: Region,
 ): void {
-  const ratio = globalThis.devicePixelRatio || 1
+  const ratio = screenRatio()
   const { xMm, yMm, slotOf, palette, turnedOf, beadWidthMm, beadHeightMm } = scene
   if (Math.min(beadWidthMm, beadHeightMm) * scale < SHOWN_FROM_PX * ratio) return
   const path = new Path2D()

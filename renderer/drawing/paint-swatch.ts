@@ -1,6 +1,7 @@
 import type { BeadFamily } from '../../shared-core/beads/bead-form.ts'
 import type { BeadLook, Brush } from './bead-look.ts'
 import { paintBead } from './paint-bead.ts'
+import { screenRatio } from './screen-ratio.ts'
 
 /** Width and height of a form's portrait, as shares of the swatch. */
 const PORTRAIT: Readonly<Record<BeadFamily, readonly [number, number]>> = {
@@ -15,7 +16,7 @@ const PORTRAIT: Readonly<Record<BeadFamily, readonly [number, number]>> = {
 
 /** Draws one bead upright in the middle of a small canvas of `size` CSS px. */
 export function paintSwatch(canvas: HTMLCanvasElement, look: BeadLook, size: number): void {
-  const ratio = globalThis.devicePixelRatio || 1
+  const ratio = screenRatio()
   const px = Math.round(size * ratio)
   canvas.width = px
   canvas.height = px

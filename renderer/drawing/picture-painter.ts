@@ -1,6 +1,7 @@
 import type { BeadScene } from './bead-scene.ts'
 import { type OverlayColours, type OverlayLayer, readOverlayColours } from './overlay.ts'
 import { pictureBrush } from './picture-brush.ts'
+import { screenRatio } from './screen-ratio.ts'
 import { TileStore } from './tile-store.ts'
 import type { View } from './view.ts'
 
@@ -117,7 +118,7 @@ export class PicturePainter {
     }
     const x = (mm: number) => (mm - view.xMm) * view.scale
     const y = (mm: number) => (mm - view.yMm) * view.scale
-    const ratio = globalThis.devicePixelRatio || 1
+    const ratio = screenRatio()
     for (const layer of this.#layers) {
       layer({ brush, ...work, view, seen, x, y, ratio, colours })
     }

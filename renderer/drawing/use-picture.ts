@@ -2,6 +2,7 @@ import { type RefObject, useEffect, useMemo, useRef } from 'react'
 import { type BeadScene, beadReach } from './bead-scene.ts'
 import type { OverlayLayer } from './overlay.ts'
 import { PicturePainter } from './picture-painter.ts'
+import { screenRatio } from './screen-ratio.ts'
 import { fitView, type View } from './view.ts'
 import type { Picture } from './view-control.ts'
 import { watchPlace } from './watch-place.ts'
@@ -57,7 +58,7 @@ export function usePicture(
       },
       pointAt: ({ clientX, clientY }) => {
         const box = beads.current?.getBoundingClientRect()
-        const scale = view.current.scale / ratioNow()
+        const scale = view.current.scale / screenRatio()
         return {
           xMm: view.current.xMm + (clientX - (box?.left ?? 0)) / scale,
           yMm: view.current.yMm + (clientY - (box?.top ?? 0)) / scale,
@@ -71,12 +72,12 @@ export function usePicture(
     if (place === null || lower === null || upper === null) return
     const made = new PicturePainter(lower, upper)
     painter.current = made
-    let ratio = ratioNow()
+    let ratio = screenRatio()
     const stopWatching = watchPlace(place, {
       onSize: (width, height) => {
         made.resize(width, height)
-        const finer = ratioNow() / ratio
-        ratio = ratioNow()
+        const finer = screenRatio() / ratio
+        ratio = screenRatio()
         view.current = { ...view.current, scale: view.current.scale * finer }
         if (isFitted.current) handle.fit()
         else made.setView(view.current)
@@ -100,14 +101,12 @@ export function usePicture(
   return handle
 }
 
-const ratioNow = () => globalThis.devicePixelRatio || 1
-
 function pictureOf(scene: BeadScene, canvas: HTMLCanvasElement | null): Picture {
   const reach = beadReach(scene)
   return {
     work: scene,
     beadMm: 2 * Math.min(reach.xMm, reach.yMm),
     canvas: { width: canvas?.width ?? 1, height: canvas?.height ?? 1 },
-    ratio: ratioNow(),
+    ratio: screenRatio(),
   }
 }

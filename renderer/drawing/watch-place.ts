@@ -1,3 +1,5 @@
+import { screenRatio } from './screen-ratio.ts'
+
 type Watched = Readonly<{
   /** The size of the place, pixels of the screen. */
   onSize: (width: number, height: number) => void
@@ -7,7 +9,7 @@ type Watched = Readonly<{
 /** Tells when the place of a picture, the fineness of the screen or the colours of the page change. */
 export function watchPlace(place: HTMLElement, { onSize, onTheme }: Watched): () => void {
   const tell = () => {
-    const ratio = globalThis.devicePixelRatio || 1
+    const ratio = screenRatio()
     onSize(Math.round(place.clientWidth * ratio), Math.round(place.clientHeight * ratio))
   }
   const sizes = new ResizeObserver(tell)
@@ -31,7 +33,7 @@ function watchRatio(onChange: () => void): () => void {
   const renew = () => {
     query?.removeEventListener('change', renew)
     if (query !== undefined) onChange()
-    query = matchMedia(`(resolution: ${globalThis.devicePixelRatio || 1}dppx)`)
+    query = matchMedia(`(resolution: ${screenRatio()}dppx)`)
     query.addEventListener('change', renew)
   }
   renew()

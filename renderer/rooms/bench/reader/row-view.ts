@@ -1,4 +1,5 @@
 import type { BeadScene } from '../../../drawing/bead-scene.ts'
+import { screenRatio } from '../../../drawing/screen-ratio.ts'
 import type { SizePx, View } from '../../../drawing/view.ts'
 
 /** A bead is drawn no wider than this, CSS px, however short the row. */
@@ -20,7 +21,7 @@ export function rowView(scene: BeadScene, beads: readonly number[]): (canvas: Si
   const width = right - left + (1 + AROUND.x) * beadWidthMm
   const height = bottom - top + (1 + AROUND.y) * beadHeightMm
   return (canvas) => {
-    const most = (WIDEST_PX * (globalThis.devicePixelRatio || 1)) / beadWidthMm
+    const most = (WIDEST_PX * screenRatio()) / beadWidthMm
     const scale = Math.min(canvas.width / width, canvas.height / height, most)
     return {
       xMm: (left + right) / 2 - canvas.width / scale / 2,

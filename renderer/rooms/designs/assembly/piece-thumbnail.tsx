@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react'
+import { screenRatio } from '../../../drawing/screen-ratio.ts'
 import type { Assembly } from './assemble.ts'
 import { drawAssembly } from './draw-assembly.ts'
 import { drawWhenIdle } from './draw-when-idle.ts'
@@ -27,7 +28,7 @@ export function PieceThumbnail({
   useEffect(() => {
     const target = canvas.current
     if (target === null || assembly === undefined) return
-    const key = `${pictureKey} ${width} ${height} ${globalThis.devicePixelRatio}`
+    const key = `${pictureKey} ${width} ${height} ${screenRatio()}`
     const before = keptPicture(key)
     if (before !== undefined) return show(target, before)
     return drawWhenIdle(() => {

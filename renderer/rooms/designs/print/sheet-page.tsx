@@ -1,3 +1,4 @@
+import { screenRatio } from '../../../drawing/screen-ratio.ts'
 import '@fontsource/literata/latin-600.css'
 import '@fontsource/literata/latin-ext-600.css'
 import { useEffect, useRef } from 'react'
@@ -55,7 +56,7 @@ function PaintedPage({
     void facesAtHand().then(() => {
       const brush = canvas.current?.getContext('2d')
       if (isLeft || canvas.current === null || !brush) return
-      const ratio = globalThis.devicePixelRatio || 1
+      const ratio = screenRatio()
       canvas.current.width = Math.round(widthPx * ratio)
       canvas.current.height = Math.round(heightPx * ratio)
       paintPage(brush, page, canvas.current.width / page.widthMm)

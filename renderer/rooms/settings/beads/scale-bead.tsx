@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react'
 import type { BeadFamily } from '../../../../shared-core/beads/bead-form.ts'
 import { paintBead } from '../../../drawing/paint-bead.ts'
+import { screenRatio } from '../../../drawing/screen-ratio.ts'
 
 /** One scale for all beads of the table, CSS px a mm; what is larger than the place is drawn smaller. */
 export const PX_A_MM = 7
@@ -18,7 +19,7 @@ export function ScaleBead({ family, diameterMm, lengthMm }: BeadShape) {
   useEffect(() => {
     const brush = canvas.current?.getContext('2d')
     if (!canvas.current || !brush) return
-    const ratio = globalThis.devicePixelRatio || 1
+    const ratio = screenRatio()
     canvas.current.width = Math.ceil((width + 2) * ratio)
     canvas.current.height = Math.ceil((height + 2) * ratio)
     const box = { x: ratio, y: ratio, width: width * ratio, height: height * ratio }
