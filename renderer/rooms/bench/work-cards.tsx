@@ -1,3 +1,4 @@
+import { capital } from '../../app/capital.ts'
 import type { Format } from '../../app/format.ts'
 import { hrefTo } from '../../app/place.ts'
 import { Badge } from '../../ui/badge.tsx'
@@ -67,8 +68,4 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
       </div>
     </li>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -1,3 +1,4 @@
+import { capital } from '../../app/capital.ts'
 import { fetched } from '../../app/fetched.tsx'
 import type { Format } from '../../app/format.ts'
 import { hrefTo } from '../../app/place.ts'
@@ -34,7 +35,6 @@ export function OnTheBench({
 
 function WorkLine({ work, format }: Readonly<{ work: BenchWork; format: Format }>) {
   const { order } = work
-  const at = placeWords(work, format)
   const forWhom =
     order === null ? 'for the shelf' : `for ${order.code}, due ${format.away(order.dueOn)}`
   const made = `${format.count(work.unitsDone)} of ${format.counted(work.units, work.unitName)} made`
@@ -48,7 +48,7 @@ function WorkLine({ work, format }: Readonly<{ work: BenchWork; format: Format }
       </span>
       <span className="today-text">
         <strong className="today-title">{work.designName}</strong>
-        <span>{`${at.charAt(0).toUpperCase()}${at.slice(1)}`}</span>
+        <span>{capital(placeWords(work, format))}</span>
         <span className="today-detail">{`${made}, ${forWhom}`}</span>
       </span>
       <span className="today-go-on">

@@ -3,6 +3,7 @@ import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
 import { referencePace } from '../../../../shared-core/design/labour-pace.ts'
 import type { SlackKind } from '../../../../shared-core/route/thread-slack.ts'
 import type { Spread } from '../../../../shared-core/units/spread.ts'
+import { capital } from '../../../app/capital.ts'
 import type { Format } from '../../../app/format.ts'
 import { BasisMark } from '../../../ui/basis-mark.tsx'
 import { Table } from '../../../ui/table.tsx'
@@ -71,8 +72,4 @@ function beadRow(kind: SlackKind, own: Spread, format: Format): Row {
     reference: rate(referencePace.perBeadS[kind].value),
     basis: own.basis,
   }
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

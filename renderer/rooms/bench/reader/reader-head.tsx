@@ -8,6 +8,7 @@ import type {
 } from '../../../../shared-core/bench/reader-place.ts'
 import { type PaceSeen, timeLeft } from '../../../../shared-core/bench/time-left.ts'
 import type { WorkClock } from '../../../../shared-core/bench/work-clock.ts'
+import { capital } from '../../../app/capital.ts'
 import type { Format } from '../../../app/format.ts'
 import { BasisMark } from '../../../ui/basis-mark.tsx'
 import { Button } from '../../../ui/button.tsx'
@@ -99,10 +100,6 @@ export function ReaderHead(props: ReaderHeadProps) {
       </div>
     </header>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }
 
 /** A click leaves the focus with the work, so that the next press moves on. */

@@ -5,6 +5,7 @@ import {
 } from '../../../../shared-core/bench/reader-place.ts'
 import type { WorkClock } from '../../../../shared-core/bench/work-clock.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { capital } from '../../../app/capital.ts'
 import type { Format } from '../../../app/format.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Icon } from '../../../ui/icon.tsx'
@@ -91,8 +92,4 @@ function Note({
       {action}
     </p>
   )
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

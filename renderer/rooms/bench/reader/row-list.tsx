@@ -5,6 +5,7 @@ import {
   type ReaderMap,
 } from '../../../../shared-core/bench/reader-place.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { capital } from '../../../app/capital.ts'
 import { Button } from '../../../ui/button.tsx'
 import { Field } from '../../../ui/field.tsx'
 import { Select } from '../../../ui/select.tsx'
@@ -106,7 +107,7 @@ function pieces(map: ReaderMap, unitName: string) {
     const unit = Math.floor(copy / map.piecesInUnit)
     const [first] = linesOf(map, copy)
     const name = first === undefined ? '' : pieceName(first.piece)
-    const label = `${unitName.charAt(0).toUpperCase()}${unitName.slice(1)} ${unit + 1}: ${name}`
+    const label = `${capital(unitName)} ${unit + 1}: ${name}`
     return { value: String(copy), label }
   })
 }

@@ -1,4 +1,5 @@
 import type { ReaderStep } from '../../../../shared-core/bench/reader-script.ts'
+import { capital } from '../../../app/capital.ts'
 
 /** The bridges of a row in words: `First two together under bridge 2, lock. Then bridges 3 to 5`. */
 export function tellBridges(steps: readonly ReaderStep[]): string {
@@ -37,8 +38,4 @@ export function bridgeRuns(places: readonly number[]): string {
   if (told.length === 0) return ''
   if (places.length === 2 && places[0] === places[1]) return `bridge ${places[0]} twice`
   return `${places.length > 1 ? 'bridges' : 'bridge'} ${told.join(', then ')}`
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

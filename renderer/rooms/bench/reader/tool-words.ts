@@ -2,6 +2,7 @@ import { findThread } from '../../../../shared-core/beads/bead-tables.ts'
 import type { BeadTables } from '../../../../shared-core/beads/user-forms.ts'
 import { threadKey } from '../../../../shared-core/design/bill.ts'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { capital } from '../../../app/capital.ts'
 import type { MaterialRow } from '../../designs/page/open-design.ts'
 
 type Stock = Readonly<{
@@ -18,5 +19,5 @@ export function toolWords(
   const chosen = materials.find(({ id }) => id === fillings[threadKey])
   const drawer = chosen === undefined || chosen.drawer === '' ? '' : `, drawer ${chosen.drawer}`
   const name = chosen?.name ?? findThread(tables, threadId)?.name ?? 'thread'
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}${drawer}. Needle size ${needleSize}.`
+  return `${capital(name)}${drawer}. Needle size ${needleSize}.`
 }

@@ -1,6 +1,6 @@
 import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { capital } from '../../../app/capital.ts'
 import { Notice } from '../../../ui/notice.tsx'
-import { capital } from '../draft/trade-options.ts'
 import './chart-faults.css'
 
 /** Why a chart cannot be read, line by line, with what is accepted. */

@@ -1,3 +1,5 @@
+import { capital } from '../../../app/capital.ts'
+
 /** `tidewrack-chart.csv` begins as Tidewrack. */
 export function nameFromFile(fileName: string): string {
   const words = fileName
@@ -5,5 +7,5 @@ export function nameFromFile(fileName: string): string {
     .replace(/[-_]+/g, ' ')
     .replace(/ chart$/i, '')
     .trim()
-  return words.charAt(0).toUpperCase() + words.slice(1, 120)
+  return capital(words.slice(0, 120))
 }

@@ -4,6 +4,7 @@ import type { StitchKind } from '../../../../shared-core/chart/chart.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import { formatNumber } from '../../../../shared-core/units/format-number.ts'
 import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
+import { capital } from '../../../app/capital.ts'
 import type { Option } from '../../../ui/select.tsx'
 
 /** Every stitch to choose from, in a sentence's beginning. */
@@ -43,9 +44,4 @@ export const needleOptions = referenceTables.needles.map(({ size }) => ({
 
 function mm(value: number, decimal: DecimalMark): string {
   return formatNumber(String(value), decimal)
-}
-
-/** A text that begins with a capital. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -1,9 +1,10 @@
 import { OUTLINE_KINDS } from '../../../../shared-core/chart/outlines/chart-from-outline.ts'
 import { FRINGE_GRADES } from '../../../../shared-core/chart/outlines/fringe-fan.ts'
+import { capital } from '../../../app/capital.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Select } from '../../../ui/select.tsx'
 import { SliderInput } from '../../../ui/slider-input.tsx'
-import { capital, stitchOptions } from '../draft/trade-options.ts'
+import { stitchOptions } from '../draft/trade-options.ts'
 import { OUTLINE_STITCHES, SHAPES, type ShapeKind, type ShapeWanted } from './outline-draft.ts'
 
 const shapeOptions = SHAPES.map((value) => ({ value, label: capital(shapeName(value)) }))

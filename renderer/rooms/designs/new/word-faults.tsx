@@ -1,6 +1,6 @@
 import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { capital } from '../../../app/capital.ts'
 import { Button } from '../../../ui/button.tsx'
-import { capital } from '../draft/trade-options.ts'
 import '../bring-in/chart-faults.css'
 
 /** What cannot be read in a word chart, line by line, with the words expected there. */

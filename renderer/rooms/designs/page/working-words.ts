@@ -1,4 +1,5 @@
 import type { RouteSettings } from '../../../../shared-core/design/design.ts'
+import { capital } from '../../../app/capital.ts'
 import type { Format } from '../../../app/format.ts'
 
 /** How a panel is worked, in one line for the list of versions. */
@@ -16,7 +17,7 @@ export function workingWords(route: RouteSettings, { count, thread }: Format): s
   ].filter((word) => word !== '')
   if (words.length === 0) return 'Worked as the studio chooses'
   const text = words.join(', ')
-  return text.charAt(0).toUpperCase() + text.slice(1)
+  return capital(text)
 }
 
 function told(value: number | undefined, words: (value: number) => string): string {

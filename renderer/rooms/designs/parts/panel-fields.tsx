@@ -1,11 +1,12 @@
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import type { Panel } from '../../../../shared-core/design/design.ts'
 import { parseCount } from '../../../../shared-core/units/parse-count.ts'
+import { capital } from '../../../app/capital.ts'
 import type { Format } from '../../../app/format.ts'
 import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
 import { Select } from '../../../ui/select.tsx'
-import { capital, formOptions } from '../draft/trade-options.ts'
+import { formOptions } from '../draft/trade-options.ts'
 import { KeptFigure, KeptText } from './kept-field.tsx'
 import { RouteFields } from './route-fields.tsx'
 
