@@ -1,7 +1,5 @@
 import { useState } from 'react'
 import type { CallInput } from '../../../shared-core/contract/calls.ts'
-import { parseCount } from '../../../shared-core/units/parse-count.ts'
-import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { go } from '../../app/place.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
@@ -13,7 +11,7 @@ import { Picker } from '../../ui/picker.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
-import { MOST_UNITS } from '../most-units.ts'
+import { parseUnits } from '../parse-units.ts'
 import { BenchTime } from './bench-time.tsx'
 import { OrderChoice, useOrderLine } from './order-choice.tsx'
 import { PickList } from './pick-list.tsx'
@@ -43,19 +41,13 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
   const shop = useCall('workshop.read', {}).value
   const colourway = colourwayId ?? (design?.id === designId ? design?.colourways[0]?.id : undefined)
   const place = placeId ?? shop?.places[0]?.id
-  const order = useOrderLine(start, {
-    ...(designId === null ? {} : { designId }),
-    ...(colourway === undefined ? {} : { colourwayId: colourway }),
-  })
+  const asked =
+    designId === null || colourway === undefined ? undefined : { designId, colourwayId: colourway }
+  const order = useOrderLine(start, asked)
   const request =
-    designId === null || colourway === undefined || !units[1] || order.isWaiting
+    asked === undefined || !units[1] || order.isWaiting
       ? null
-      : {
-          designId,
-          colourwayId: colourway,
-          units: units[1],
-          ...order.given,
-        }
+      : { ...asked, units: units[1], ...order.given }
   const plan = useCall('makes.plan', request)
   const finish = useAct('makes.finish', {
     said: ({ pieces }) => `Made ${pieces.length}: ${pieces.map(({ code }) => code).join(', ')}`,
@@ -114,14 +106,7 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
         <QuantityInput
           label="How many"
           text={units[0]}
-          parse={(text) =>
-            withinBounds(parseCount(text, { decimal: format.decimal }), text, {
-              least: 1,
-              most: MOST_UNITS,
-              of: Number,
-              write: format.count,
-            })
-          }
+          parse={(text) => parseUnits(text, format)}
           onText={(text, value) => setUnits([text, value])}
         />
         <Select

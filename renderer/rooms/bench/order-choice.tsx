@@ -12,9 +12,9 @@ export const FOR_SHELF = 'shelf'
  * The order line a make is for: the one it was started from, else what she chose, else the one due first.
  * `given` is what the contract is told of it.
  */
-export function useOrderLine(start: MakeStart, asked: Partial<Asked>) {
+export function useOrderLine(start: MakeStart, asked: Asked | undefined) {
   const [chosen, choose] = useState<string>()
-  const isOpen = start.orderLineId === undefined && isAsked(asked)
+  const isOpen = start.orderLineId === undefined && asked !== undefined
   const orders = useCall('orders.list', isOpen ? { state: 'open' } : null).value?.orders
   const lines = isOpen ? linesFor(orders ?? [], asked) : []
   const found = lines.find(({ line }) => line.id === chosen) ?? lines[0]
@@ -24,10 +24,6 @@ export function useOrderLine(start: MakeStart, asked: Partial<Asked>) {
     isWaiting: isOpen && orders === undefined,
     given: lineId === undefined ? {} : { orderLineId: lineId },
   }
-}
-
-function isAsked(asked: Partial<Asked>): asked is Asked {
-  return asked.designId !== undefined && asked.colourwayId !== undefined
 }
 
 /** Which promise a make is for, where there is one: its beads are held for it and are taken from there. */

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import type { Format } from '../../app/format.ts'
 import { Checkbox } from '../../ui/checkbox.tsx'
-import { keepFetched, readFetched } from './fetched.ts'
+import { keepTicked, readTicked } from './ticked-lots.ts'
 
 type Draw = CallOutput<'makes.plan'>['draws'][number]
 
@@ -21,7 +21,7 @@ export function PickTicks({
   onTicked?: (lotIds: ReadonlySet<string>) => void
   heading?: 'h2' | 'h3'
 }>) {
-  const [ticked, setTicked] = useState(() => readFetched(workId))
+  const [ticked, setTicked] = useState(() => readTicked(workId))
   const byDrawer = [...Map.groupBy(draws, ({ drawer }) => drawer)].toSorted(([a], [b]) =>
     a.localeCompare(b, undefined, { numeric: true }),
   )
@@ -31,7 +31,7 @@ export function PickTicks({
     if (isTicked) next.add(lotId)
     else next.delete(lotId)
     setTicked(next)
-    if (workId !== undefined) keepFetched(workId, next)
+    if (workId !== undefined) keepTicked(workId, next)
     onTicked?.(next)
   }
   return (

@@ -1,6 +1,4 @@
 import { useState } from 'react'
-import { parseCount } from '../../../shared-core/units/parse-count.ts'
-import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { go } from '../../app/place.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
@@ -12,12 +10,12 @@ import { Picker } from '../../ui/picker.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
-import { MOST_UNITS } from '../most-units.ts'
-import { keepFetched } from './fetched.ts'
+import { parseUnits } from '../parse-units.ts'
 import { LotChoices } from './lot-choices.tsx'
 import type { MakeStart } from './make-sheet.tsx'
 import { OrderChoice, useOrderLine } from './order-choice.tsx'
 import { PickTicks } from './pick-ticks.tsx'
+import { keepTicked } from './ticked-lots.ts'
 import { TubesBefore } from './tubes-before.tsx'
 
 const NO_WEIGHTS: Readonly<Record<string, number>> = {}
@@ -36,21 +34,17 @@ export function StartSheet({
   ])
   const [lots, setLots] = useState<Readonly<Record<string, string>>>({})
   const [before, setBefore] = useState(NO_WEIGHTS)
-  const [fetched, setFetched] = useState<ReadonlySet<string>>(new Set())
+  const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
   const designs = useCall('designs.list', {}).value?.designs ?? []
   const design = useCall('designs.read', designId === null ? null : { id: designId }).value
   const colourway = colourwayId ?? (design?.id === designId ? design?.colourways[0]?.id : undefined)
-  const order = useOrderLine(start, {
-    ...(designId === null ? {} : { designId }),
-    ...(colourway === undefined ? {} : { colourwayId: colourway }),
-  })
+  const asked =
+    designId === null || colourway === undefined ? undefined : { designId, colourwayId: colourway }
+  const order = useOrderLine(start, asked)
   const request =
-    designId === null || colourway === undefined || !units[1] || order.isWaiting
+    asked === undefined || !units[1] || order.isWaiting
       ? null
-      : {
-          ...{ designId, colourwayId: colourway, units: units[1], lots },
-          ...order.given,
-        }
+      : { ...asked, units: units[1], lots, ...order.given }
   const plan = useCall('makes.plan', request)
   const begin = useAct('bench.begin', { said: () => `Began ${design?.name ?? 'the work'}` })
   const unitName = design?.body.unitName ?? 'unit'
@@ -59,7 +53,7 @@ export function StartSheet({
     if (request === null) return
     const answer = await begin.act({ ...request, before, begunOn: format.today })
     if (!answer.ok) return
-    keepFetched(answer.value.id, fetched)
+    keepTicked(answer.value.id, ticked)
     onClose()
     go({ room: 'bench', id: answer.value.id })
   }
@@ -111,14 +105,7 @@ export function StartSheet({
         <QuantityInput
           label="How many"
           text={units[0]}
-          parse={(text) =>
-            withinBounds(parseCount(text, { decimal: format.decimal }), text, {
-              least: 1,
-              most: MOST_UNITS,
-              of: Number,
-              write: format.count,
-            })
-          }
+          parse={(text) => parseUnits(text, format)}
           onText={(text, value) => setUnits([text, value])}
         />
       </div>
@@ -145,12 +132,7 @@ export function StartSheet({
           />
           <LotChoices choices={plan.value.choices} lots={lots} format={format} onLots={setLots} />
           {plan.value.draws.length > 0 && (
-            <PickTicks
-              draws={plan.value.draws}
-              format={format}
-              heading="h3"
-              onTicked={setFetched}
-            />
+            <PickTicks draws={plan.value.draws} format={format} heading="h3" onTicked={setTicked} />
           )}
           <TubesBefore
             draws={plan.value.draws}

@@ -1,15 +1,13 @@
 import { useEffect } from 'react'
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
-import { parseCount } from '../../../shared-core/units/parse-count.ts'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
-import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { IconButton } from '../../ui/button.tsx'
 import { Picker } from '../../ui/picker.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
-import { MOST_UNITS } from '../most-units.ts'
+import { parseUnits } from '../parse-units.ts'
 import type { LineDraft } from './order-draft.ts'
 
 type Designs = CallOutput<'designs.list'>['designs']
@@ -60,14 +58,7 @@ export function OrderLine({
       <QuantityInput
         label={isRead ? `How many (${design.body.unitName})` : 'How many'}
         text={line.unitsText}
-        parse={(text) =>
-          withinBounds(parseCount(text, { decimal: format.decimal }), text, {
-            least: 1,
-            most: MOST_UNITS,
-            of: Number,
-            write: format.count,
-          })
-        }
+        parse={(text) => parseUnits(text, format)}
         onText={(unitsText, units) => onChange({ unitsText, units })}
       />
       <QuantityInput

@@ -9,7 +9,7 @@ import { useAct } from '../../app/use-act.ts'
 import { Button } from '../../ui/button.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
-import { parseMargin } from '../parse-margin.ts'
+import { MOST_MARGIN, parsePercentUpTo } from '../parse-percent-up-to.ts'
 import { isTrying, type Trial, tried } from './trial.ts'
 
 type Props = Readonly<{
@@ -90,7 +90,7 @@ function Fields({ inputs, trial, onTrial, format }: Props) {
       <QuantityInput
         label="Margin wanted"
         text={margin}
-        parse={(text) => parseMargin(text, format)}
+        parse={(text) => parsePercentUpTo(MOST_MARGIN, text, format)}
         onText={(text, value) => {
           setMargin(text)
           set('marginPercent', value === undefined ? undefined : percentOf(value))

@@ -1,8 +1,6 @@
 import { useState } from 'react'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
-import { parsePercent } from '../../../shared-core/units/parse-percent.ts'
 import { percentOf } from '../../../shared-core/units/ratio.ts'
-import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -13,6 +11,7 @@ import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
+import { parsePercentUpTo } from '../parse-percent-up-to.ts'
 import { channelKindOptions } from './channel-words.ts'
 import type { Channel } from './settings-types.ts'
 
@@ -131,12 +130,7 @@ function PercentField({ label, name, fields, onTake }: FieldProps<PercentKey>) {
     <QuantityInput
       label={label}
       text={text}
-      parse={(typed) =>
-        withinBounds(parsePercent(typed, { decimal: format.decimal }), typed, {
-          ...{ least: 0, most: 100, of: (ratio) => Number(percentOf(ratio)) },
-          write: (value) => format.percent(String(value)),
-        })
-      }
+      parse={(typed) => parsePercentUpTo(100, typed, format)}
       onText={(typed, value) => {
         setText(typed)
         onTake(name, value === undefined ? undefined : percentOf(value))

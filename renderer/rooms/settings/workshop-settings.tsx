@@ -10,7 +10,7 @@ import { RefusalNotice } from '../../ui/notice.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
-import { parseMargin } from '../parse-margin.ts'
+import { MOST_MARGIN, parsePercentUpTo } from '../parse-percent-up-to.ts'
 import { OverheadFields } from './overhead-fields.tsx'
 import type { Workshop } from './settings-types.ts'
 
@@ -73,7 +73,7 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
       <QuantityInput
         label="Margin wanted, of the price without tax"
         text={margin}
-        parse={(text) => parseMargin(text, format)}
+        parse={(text) => parsePercentUpTo(MOST_MARGIN, text, format)}
         onText={(text, value) => {
           setMargin(text)
           take('margin', value === undefined ? undefined : { marginPercent: percentOf(value) })

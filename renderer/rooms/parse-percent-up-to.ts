@@ -4,10 +4,18 @@ import { percentOf, type Ratio } from '../../shared-core/units/ratio.ts'
 import { withinBounds } from '../../shared-core/units/within-bounds.ts'
 import type { Format } from '../app/format.ts'
 
-/** A margin as it is typed. Of a price nothing can be left whole: 99 % is the most that is worth asking for. */
-export function parseMargin(text: string, { decimal, percent }: Format): ParseResult<Ratio> {
+/** Of a price nothing can be left whole: that is the most margin that is worth asking for, percent. */
+export const MOST_MARGIN = 99
+
+/** A share as it is typed, from nothing to so many percent. */
+export function parsePercentUpTo(
+  most: number,
+  text: string,
+  { decimal, percent }: Format,
+): ParseResult<Ratio> {
   return withinBounds(parsePercent(text, { decimal }), text, {
-    ...{ least: 0, most: 99 },
+    least: 0,
+    most,
     of: (ratio) => Number(percentOf(ratio)),
     write: (value) => percent(String(value)),
   })

@@ -1,2 +1,0 @@
-/** As many as one order line or one make takes. */
-export const MOST_UNITS = 10_000
