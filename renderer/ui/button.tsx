@@ -16,12 +16,13 @@ type Look = Readonly<{
 
 type ButtonProps = Look &
   Readonly<{
-    /**
-     * Waits for an answer: stays in place, takes no second press, says so to a screen reader. A primary
-     * button that can be busy keeps what stands around it: while a field there is refused it leads to
-     * that field instead.
-     */
+    /** Waits for an answer: stays in place, takes no second press, says so to a screen reader. */
     busy?: boolean
+    /**
+     * Keeps what is typed around it: while a field there is refused it leads to that field instead. A
+     * primary button that can be busy does so without being told.
+     */
+    keeps?: boolean
     ref?: Ref<HTMLButtonElement>
   }> &
   ButtonHTMLAttributes<HTMLButtonElement>
@@ -30,6 +31,7 @@ export function Button({
   kind = 'plain',
   small = false,
   busy,
+  keeps = kind === 'primary' && busy !== undefined,
   icon,
   children,
   className,
@@ -45,7 +47,6 @@ export function Button({
       aria-disabled={busy || rest['aria-disabled']}
       onClick={(event) => {
         if (busy === true) return
-        const keeps = kind === 'primary' && busy !== undefined
         if (keeps && leadToRefused(event.currentTarget)) return
         onClick?.(event)
       }}
