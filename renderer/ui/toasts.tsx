@@ -12,9 +12,12 @@ export function Toasts() {
       aria-label="What was just done"
       aria-live="polite"
       onMouseEnter={() => holdToasts(true)}
-      onMouseLeave={() => holdToasts(false)}
+      onMouseLeave={({ currentTarget }) => holdToasts(currentTarget.matches(':focus-within'))}
       onFocus={() => holdToasts(true)}
-      onBlur={() => holdToasts(false)}
+      onBlur={({ currentTarget, relatedTarget }) =>
+        // From one of its buttons to the next the focus has not left.
+        holdToasts(currentTarget.contains(relatedTarget) || currentTarget.matches(':hover'))
+      }
     >
       {toasts.map((toast) => (
         <ToastCard key={toast.id} toast={toast} />
