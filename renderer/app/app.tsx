@@ -12,7 +12,7 @@ import { useSayInteractive } from './use-say-interactive.ts'
 const FirstChoice = fetched(async () => (await import('./first-choice.tsx')).FirstChoice)
 
 /** Remembers that a workshop was begun on this machine: a hint of what the first screen will be. */
-const BEGUN = 'workshop-begun'
+const BEGUN = 'tallystrand.begun'
 
 /** The whole page. The security policy allows no style elements, so the library must write none. */
 export function App() {
