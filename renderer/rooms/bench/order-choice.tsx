@@ -3,10 +3,10 @@ import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Select } from '../../ui/select.tsx'
 import { type Asked, linesFor } from './lines-for.ts'
-import type { MakeStart } from './make-sheet.tsx'
+import type { MakeStart } from './make-start.ts'
 
 /** No order: the pieces are for the shelf, and stock held for orders stays held. */
-export const FOR_SHELF = 'shelf'
+const FOR_SHELF = 'shelf'
 
 /**
  * The order line a make is for: the one it was started from, else what she chose, else the one due first.

@@ -6,17 +6,15 @@ import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
 import { FigureList } from '../../ui/figure-list.tsx'
 import { Notice, RefusalNotice } from '../../ui/notice.tsx'
-import { Picker } from '../../ui/picker.tsx'
-import { QuantityInput } from '../../ui/quantity-input.tsx'
-import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
-import { parseUnits } from '../parse-units.ts'
 import { LotChoices } from './lot-choices.tsx'
-import type { MakeStart } from './make-sheet.tsx'
-import { OrderChoice, useOrderLine } from './order-choice.tsx'
+import { ColourwayField, DesignField, UnitsField } from './make-fields.tsx'
+import type { MakeStart } from './make-start.ts'
+import { OrderChoice } from './order-choice.tsx'
 import { PickTicks } from './pick-ticks.tsx'
 import { keepTicked } from './ticked-lots.ts'
 import { TubesBefore } from './tubes-before.tsx'
+import { useMakeChoice } from './use-make-choice.ts'
 
 const NO_WEIGHTS: Readonly<Record<string, number>> = {}
 
@@ -26,29 +24,16 @@ export function StartSheet({
   onClose,
 }: Readonly<{ start: MakeStart; onClose: () => void }>) {
   const format = useFormat()
-  const [designId, setDesign] = useState(start.designId ?? null)
-  const [colourwayId, setColourway] = useState(start.colourwayId ?? null)
-  const [units, setUnits] = useState<readonly [string, number | undefined]>([
-    String(start.units ?? 1),
-    start.units ?? 1,
-  ])
+  const choice = useMakeChoice(start)
+  const { design, units, order, unitName } = choice
   const [lots, setLots] = useState<Readonly<Record<string, string>>>({})
   const [before, setBefore] = useState(NO_WEIGHTS)
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
-  const designs = useCall('designs.list', {}).value?.designs ?? []
-  const design = useCall('designs.read', designId === null ? null : { id: designId }).value
-  const colourway = colourwayId ?? (design?.id === designId ? design?.colourways[0]?.id : undefined)
-  const asked =
-    designId === null || colourway === undefined ? undefined : { designId, colourwayId: colourway }
-  const order = useOrderLine(start, asked)
-  const request =
-    asked === undefined || !units[1] || order.isWaiting
-      ? null
-      : { ...asked, units: units[1], lots, ...order.given }
+  const request = choice.request && { ...choice.request, lots }
   const plan = useCall('makes.plan', request)
   const begin = useAct('bench.begin', { said: () => `Began ${design?.name ?? 'the work'}` })
-  const unitName = design?.body.unitName ?? 'unit'
   const faults = plan.value?.faults ?? []
+  const forgetLots = () => setLots({})
   async function submit() {
     if (request === null) return
     const answer = await begin.act({ ...request, before, begunOn: format.today })
@@ -75,39 +60,10 @@ export function StartSheet({
         </Button>
       }
     >
-      {start.designId === undefined ? (
-        <Picker
-          label="Design"
-          value={designId}
-          options={designs.map(({ id, name }) => ({ value: id, label: name }))}
-          onChange={(id) => {
-            setDesign(id)
-            setColourway(null)
-            setLots({})
-          }}
-        />
-      ) : (
-        <p className="bench-design">{design?.name}</p>
-      )}
+      <DesignField choice={choice} onOther={forgetLots} />
       <div className="bench-pair">
-        {design !== undefined && (
-          <Select
-            label="Colourway"
-            value={colourway ?? null}
-            disabled={start.orderLineId !== undefined}
-            options={design.colourways.map(({ id, name }) => ({ value: id, label: name }))}
-            onChange={(id) => {
-              setColourway(id)
-              setLots({})
-            }}
-          />
-        )}
-        <QuantityInput
-          label="How many"
-          text={units[0]}
-          parse={(text) => parseUnits(text, format)}
-          onText={(text, value) => setUnits([text, value])}
-        />
+        <ColourwayField choice={choice} onOther={forgetLots} />
+        <UnitsField choice={choice} />
       </div>
       <OrderChoice order={order} />
       {begin.refusal !== undefined && <RefusalNotice refusal={begin.refusal} />}

@@ -1,6 +1,6 @@
 import { useCall } from '../../app/use-call.ts'
 import type { BenchWork } from './bench-places.ts'
-import type { MakeStart } from './make-sheet.tsx'
+import type { MakeStart } from './make-start.ts'
 import { startOf, waitingLines } from './waiting-lines.ts'
 
 /**

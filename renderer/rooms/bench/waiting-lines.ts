@@ -1,6 +1,6 @@
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import type { BenchWork } from './bench-places.ts'
-import type { MakeStart } from './make-sheet.tsx'
+import type { MakeStart } from './make-start.ts'
 
 type Order = CallOutput<'orders.list'>['orders'][number]
 

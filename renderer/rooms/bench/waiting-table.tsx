@@ -4,7 +4,7 @@ import { Badge } from '../../ui/badge.tsx'
 import { Button } from '../../ui/button.tsx'
 import { Table } from '../../ui/table.tsx'
 import type { BenchWork } from './bench-places.ts'
-import type { MakeStart } from './make-sheet.tsx'
+import type { MakeStart } from './make-start.ts'
 import { startOf, type Waiting, waitingLines } from './waiting-lines.ts'
 
 /** What is promised and not made yet, soonest due first, with what stock says of it. */

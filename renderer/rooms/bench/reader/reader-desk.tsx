@@ -4,10 +4,7 @@ import {
   lineOf,
   placeOf,
   type ReaderMap,
-  type ReaderStride,
 } from '../../../../shared-core/bench/reader-place.ts'
-import type { ReaderLine } from '../../../../shared-core/bench/reader-script.ts'
-import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import type { BeadLook } from '../../../drawing/bead-look.ts'
 import type { Assembly } from '../../designs/assembly/assemble.ts'
@@ -18,13 +15,13 @@ import type { KeyRole } from './key-roles.ts'
 import { lineMs } from './line-ms.ts'
 import { NextLine } from './next-line.tsx'
 import { ReaderHead } from './reader-head.tsx'
+import { ReaderMoves } from './reader-moves.tsx'
 import { keepReaderSettings, type ReaderSettings, readReaderSettings } from './reader-settings.ts'
 import { ReaderSide, type SideView } from './reader-side.tsx'
 import { Reminders } from './reminders.tsx'
 import type { RowReaderProps } from './row-reader.tsx'
 import { spokenAt } from './spoken-at.ts'
 import { telling } from './telling.ts'
-import { toolWords } from './tool-words.ts'
 import { useAwake } from './use-awake.ts'
 import { useBeadTimer } from './use-bead-timer.ts'
 import { paceSeen, useBenchWork } from './use-bench-work.ts'
@@ -37,6 +34,8 @@ type ReaderDeskProps = RowReaderProps &
     beads: readonly SlotBead[]
     looks: readonly BeadLook[]
     assembly: Assembly | undefined
+    /** Thread and needle, where a length is begun. */
+    tools: string
     /** What Escape does first; true when it did something. */
     onEscape: RefObject<() => boolean>
     first: RefObject<HTMLButtonElement | null>
@@ -60,12 +59,6 @@ export function ReaderDesk(props: ReaderDeskProps) {
   const inHand = settings.stride === 'step' ? (step ?? 0) : undefined
   const spoken = spokenAt({ map, at, stride: settings.stride, unitName: body.unitName, tell })
   const timerMs = placed && lineMs(placed.line, step ?? 0, settings)
-
-  const tables = useBeadTables()
-  const tools = useMemo(
-    () => toolWords(body, { fillings: props.fillings, materials: props.materials }, tables),
-    [body, props.fillings, props.materials, tables],
-  )
 
   useAwake(isWorking)
   useSpeech(spoken, { isOn: settings.isSpoken, voice: settings.voice, rate: settings.rate })
@@ -142,40 +135,21 @@ export function ReaderDesk(props: ReaderDeskProps) {
               assembly={props.assembly}
               looks={props.looks}
               beads={beads}
-              tools={tools}
+              tools={props.tools}
               onNext={() => act('next')}
             />
           )}
           {!isDone && (
             <NextLine next={lineAfter(map, at)} placed={placed} step={inHand} tell={tell} />
           )}
-          <div className="reader-moves">
-            <button
-              type="button"
-              className="reader-back"
-              data-reader-move
-              disabled={at === 0}
-              onClick={() => act('back')}
-            >
-              Back
-            </button>
-            <button
-              ref={first}
-              type="button"
-              className="reader-next"
-              data-reader-move
-              onClick={() => act('next')}
-            >
-              {isDone ? 'Finish' : nextName(placed.line, step ?? 0, settings.stride)}
-              {isTimed && isWorking && timerMs !== undefined && (
-                <span
-                  key={at}
-                  className="reader-drain"
-                  style={{ animationDuration: `${timerMs}ms` }}
-                />
-              )}
-            </button>
-          </div>
+          <ReaderMoves
+            {...{ at, isDone, first }}
+            line={placed.line}
+            step={step ?? 0}
+            stride={settings.stride}
+            drainMs={isTimed && isWorking ? timerMs : undefined}
+            onRole={act}
+          />
         </div>
         <ReaderSide
           {...{ view, map, at, placed, format, tell, settings, isLearning, isTimed }}
@@ -193,9 +167,4 @@ export function ReaderDesk(props: ReaderDeskProps) {
       </p>
     </>
   )
-}
-
-function nextName({ kind, steps }: ReaderLine, step: number, stride: ReaderStride): string {
-  if (kind !== 'row') return 'Next'
-  return stride === 'step' && step + 1 < steps.length ? 'Next bead' : 'Next row'
 }

@@ -37,14 +37,8 @@ export type RowReaderProps = Readonly<{
 
 /** The row reader: fills the window, so that the row can be read from a metre, and takes keys, pedal and clicks. */
 export function RowReader(props: RowReaderProps) {
-  const { title, body, fillings, materials, units, learned, onLeave } = props
-  const { map, refusal, beads, looks, assembly } = useScript(
-    body,
-    fillings,
-    materials,
-    units,
-    learned,
-  )
+  const { title, onLeave } = props
+  const { map, refusal, beads, looks, assembly, tools } = useScript(props)
   const onEscape = useRef<() => boolean>(() => false)
   const first = useRef<HTMLButtonElement>(null)
   const isEmpty = map !== undefined && map.steps === 0
@@ -73,15 +67,7 @@ export function RowReader(props: RowReaderProps) {
               </Button>
             </div>
           ) : (
-            <ReaderDesk
-              {...props}
-              map={map}
-              beads={beads}
-              looks={looks}
-              assembly={assembly}
-              onEscape={onEscape}
-              first={first}
-            />
+            <ReaderDesk {...props} {...{ map, beads, looks, assembly, tools, onEscape, first }} />
           )}
         </Base.Popup>
       </Base.Portal>

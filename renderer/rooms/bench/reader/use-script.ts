@@ -9,15 +9,22 @@ import { assemble } from '../../designs/assembly/assemble.ts'
 import type { Fillings, MaterialRow } from '../../designs/page/open-design.ts'
 import { slotBeads } from '../../designs/page/slot-beads.ts'
 import { beadNameOf } from './telling.ts'
+import { toolWords } from './tool-words.ts'
 
-/** Everything the reader shows of a design: its script laid out for the units, its picture, its beads by slot. */
-export function useScript(
-  body: DesignBody,
-  fillings: Fillings,
-  materials: readonly MaterialRow[],
-  units: number,
-  learned: Learned,
-) {
+/** Everything the reader shows of a design: its script laid out for the units, its picture, its beads by slot, its tools. */
+export function useScript({
+  body,
+  fillings,
+  materials,
+  units,
+  learned,
+}: Readonly<{
+  body: DesignBody
+  fillings: Fillings
+  materials: readonly MaterialRow[]
+  units: number
+  learned: Learned
+}>) {
   const tables = useBeadTables()
   const beads = useMemo(
     () => slotBeads(body.palette, fillings, materials),
@@ -41,6 +48,10 @@ export function useScript(
       })),
     [beads, tables],
   )
+  const tools = useMemo(
+    () => toolWords(body, { fillings, materials }, tables),
+    [body, fillings, materials, tables],
+  )
   const refusal = written.ok ? undefined : written.error
-  return { map, refusal, beads, looks, assembly }
+  return { map, refusal, beads, looks, assembly, tools }
 }
