@@ -6,13 +6,13 @@ import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
 import { Checkbox } from '../../ui/checkbox.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
-import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
 import { parsePercentUpTo } from '../parse-percent-up-to.ts'
 import { channelKindOptions } from './channel-words.ts'
+import { FigureField } from './figure-field.tsx'
 import type { Channel } from './settings-types.ts'
 
 type Fields = Omit<Channel, 'id'>
@@ -125,32 +125,25 @@ type FieldProps<K> = Readonly<{
 
 function PercentField({ label, name, fields, onTake }: FieldProps<PercentKey>) {
   const format = useFormat()
-  const [text, setText] = useState(format.percent(fields[name]))
   return (
-    <QuantityInput
+    <FigureField
       label={label}
-      text={text}
+      written={format.percent(fields[name])}
       parse={(typed) => parsePercentUpTo(100, typed, format)}
-      onText={(typed, value) => {
-        setText(typed)
-        onTake(name, value === undefined ? undefined : percentOf(value))
-      }}
+      onRead={(value) => onTake(name, value === undefined ? undefined : percentOf(value))}
     />
   )
 }
 
 function AmountField({ label, name, fields, onTake }: FieldProps<AmountKey>) {
   const format = useFormat()
-  const [text, setText] = useState(format.money(fields[name]))
+  const { currency, decimal } = format
   return (
-    <QuantityInput
+    <FigureField
       label={label}
-      text={text}
-      parse={(typed) => parseMoney(typed, { currency: format.currency, decimal: format.decimal })}
-      onText={(typed, value) => {
-        setText(typed)
-        onTake(name, value?.amountMinor)
-      }}
+      written={format.money(fields[name])}
+      parse={(typed) => parseMoney(typed, { currency, decimal })}
+      onRead={(value) => onTake(name, value?.amountMinor)}
     />
   )
 }

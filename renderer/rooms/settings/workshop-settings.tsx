@@ -7,10 +7,10 @@ import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
-import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
 import { MOST_MARGIN, parsePercentUpTo } from '../parse-percent-up-to.ts'
+import { FigureField } from './figure-field.tsx'
 import { OverheadFields } from './overhead-fields.tsx'
 import type { Workshop } from './settings-types.ts'
 
@@ -19,10 +19,6 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
   const format = useFormat()
   const { decimal, currency } = format
   const [fields, setFields] = useState(workshop)
-  const [rate, setRate] = useState(format.money(workshop.hourlyRateMinor))
-  const [margin, setMargin] = useState(format.percent(workshop.marginPercent))
-  const [step, setStep] = useState(format.money(workshop.priceStepMinor))
-  const [scale, setScale] = useState(format.exactly(workshop.scaleResolutionMg, 'mg'))
   const [unread, setUnread] = useState<ReadonlySet<string>>(new Set())
   const save = useAct('workshop.save', { said: () => 'Saved the workshop' })
   /** Takes a figure that was read; remembers one that was not, so that nothing half-typed is saved. */
@@ -61,42 +57,35 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
         ]}
         onChange={(decimalMark) => setFields({ ...fields, decimalMark })}
       />
-      <QuantityInput
+      <FigureField
         label="What an hour of yours costs"
-        text={rate}
+        written={format.money(workshop.hourlyRateMinor)}
         parse={(text) => parseMoney(text, { currency, decimal })}
-        onText={(text, value) => {
-          setRate(text)
-          take('rate', value && { hourlyRateMinor: value.amountMinor })
-        }}
+        onRead={(value) => take('rate', value && { hourlyRateMinor: value.amountMinor })}
       />
-      <QuantityInput
+      <FigureField
         label="Margin wanted, of the price without tax"
-        text={margin}
+        written={format.percent(workshop.marginPercent)}
         parse={(text) => parsePercentUpTo(MOST_MARGIN, text, format)}
-        onText={(text, value) => {
-          setMargin(text)
+        onRead={(value) =>
           take('margin', value === undefined ? undefined : { marginPercent: percentOf(value) })
-        }}
+        }
       />
       <OverheadFields
         overhead={fields.overhead}
         format={format}
         onOverhead={(overhead) => take('overhead', overhead && { overhead })}
       />
-      <QuantityInput
+      <FigureField
         label="Round prices up to a whole multiple of"
-        text={step}
+        written={format.money(workshop.priceStepMinor)}
         parse={(text) =>
           withinBounds(parseMoney(text, { currency, decimal }), text, {
             ...{ least: 1, most: 100_000, write: format.money },
             of: ({ amountMinor }) => amountMinor,
           })
         }
-        onText={(text, value) => {
-          setStep(text)
-          take('step', value && { priceStepMinor: value.amountMinor })
-        }}
+        onRead={(value) => take('step', value && { priceStepMinor: value.amountMinor })}
       />
       <SegmentedChoice
         label="What leaves stock is valued by"
@@ -107,20 +96,19 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
         ]}
         onChange={(costingMethod) => setFields({ ...fields, costingMethod })}
       />
-      <QuantityInput
+      <FigureField
         label="Smallest step of your scale"
         hint={`Such as ${format.exactly(10, 'mg')}. It decides how exactly beads can be told by weight.`}
-        text={scale}
+        written={format.exactly(workshop.scaleResolutionMg, 'mg')}
         parse={(text) =>
           withinBounds(parseMass(text, { decimal }), text, {
             ...{ least: 1, most: 10_000, of: Number },
             write: (mg) => format.exactly(mg, 'mg'),
           })
         }
-        onText={(text, value) => {
-          setScale(text)
+        onRead={(value) =>
           take('scale', value === undefined ? undefined : { scaleResolutionMg: value })
-        }}
+        }
       />
       <div className="settings-whole">
         <Button kind="primary" busy={save.isBusy} disabled={unread.size > 0} onClick={submit}>
