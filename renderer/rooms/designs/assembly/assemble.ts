@@ -46,7 +46,8 @@ export type Assembly = Readonly<{
   findings: readonly PlacedFinding[]
 }>
 
-type AssembleInput = Readonly<{
+/** A design, the tables it is measured by, and what its slots look like. */
+export type AssembleInput = Readonly<{
   body: DesignBody
   tables: BeadTables
   /** Colour and finish of each slot, by its index. */
