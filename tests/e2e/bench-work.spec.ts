@@ -51,8 +51,10 @@ test('a piece is begun for an order, worked row by row, kept through a crash, fi
   await expect(sheet.getByText('All of it is on the table.')).toBeVisible()
   await sheet.getByRole('button', { name: 'Begin 2 pendants' }).click()
 
+  const onward = page.getByRole('link', { name: 'Begin row by row' })
+  await onward.waitFor()
   await expect(page.getByText('All of it is on the table.')).toBeVisible()
-  await page.getByRole('link', { name: 'Begin row by row' }).click()
+  await onward.click()
   await goOn(page).click()
   await goOn(page).click()
   await goOn(page).click()

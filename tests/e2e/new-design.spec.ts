@@ -231,11 +231,14 @@ test('every bad picture gets a sentence, and nothing is written', async () => {
   await begin(page, 'Picture')
   for (const [name, bytes, says] of badPictures) {
     await chooseFile(fileOf(name, bytes))
+    await expect(page.getByRole('alert')).toContainText(name)
     await expect(page.getByRole('alert'), name).toContainText(says)
     await expect(page.getByRole('button', { name: 'Add this design' })).toHaveCount(0)
   }
   for (const [name, bytes, says] of strangePictures) {
     await chooseFile(fileOf(name, bytes))
+    // Two that are alike stand one after the other: what is said must be said of this one.
+    await expect(page.getByText(`From ${name}.`)).toBeVisible()
     await expect(page.getByText(says), name).toBeVisible()
     await expect(page.getByText(/^Mean colour difference/)).toBeVisible()
   }
