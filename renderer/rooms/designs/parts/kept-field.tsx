@@ -1,5 +1,6 @@
 import { type FocusEvent, type KeyboardEvent, type ReactNode, useState } from 'react'
 import type { ParseResult } from '../../../../shared-core/units/parse-options.ts'
+import { withinBounds } from '../../../../shared-core/units/within-bounds.ts'
 import { QuantityInput } from '../../../ui/quantity-input.tsx'
 import { TextInput } from '../../../ui/text-input.tsx'
 import { tooLong } from '../../../ui/too-long.ts'
@@ -81,10 +82,17 @@ export function KeptFigure<T extends number>({
 }>) {
   const [typed, setTyped] = useState<string>()
   const text = typed ?? (value === undefined ? '' : write(value))
-  const read = (words: string | undefined) => readFigure(words, { write, parse, range, optional })
-  const { error } = read(typed)
+  const [least, most] = range
+  const bounded = (words: string) =>
+    withinBounds(parse(words), words, { least, most, of: Number, write })
+  const isMissing = typed?.trim() === '' && !optional
+  function found(words: string): Readonly<{ value: T | undefined }> | undefined {
+    if (words.trim() === '') return optional ? { value: undefined } : undefined
+    const read = bounded(words)
+    return read.ok ? { value: read.value.value } : undefined
+  }
   function keep(words: string | undefined): boolean {
-    const { kept } = read(words)
+    const kept = words === undefined ? undefined : found(words)
     if (kept !== undefined && kept.value !== value) onKeep(kept.value)
     return kept !== undefined
   }
@@ -102,40 +110,12 @@ export function KeptFigure<T extends number>({
         label={label}
         optional={optional}
         text={text}
-        parse={parse}
-        error={error}
+        parse={bounded}
+        error={isMissing ? `Type a number from ${write(least)} to ${write(most)}.` : undefined}
         onText={type}
       />
     </Kept>
   )
-}
-
-type FigureRule<T extends number> = Readonly<{
-  write: (value: number) => string
-  parse: (text: string) => ParseResult<T>
-  range: readonly [number, number]
-  optional: boolean
-}>
-
-/** What a typed figure keeps, or why it keeps nothing; neither when nothing was typed. */
-function readFigure<T extends number>(
-  typed: string | undefined,
-  { write, parse, range: [least, most], optional }: FigureRule<T>,
-): Readonly<{ kept?: Readonly<{ value: T | undefined }>; error?: string }> {
-  if (typed === undefined) return {}
-  if (typed.trim() === '') {
-    if (optional) return { kept: { value: undefined } }
-    return { error: `Type a number from ${write(least)} to ${write(most)}.` }
-  }
-  const read = parse(typed)
-  // The field itself says what it could not read.
-  if (!read.ok) return {}
-  const found = read.value.value
-  if (found >= least && found <= most) return { kept: { value: found } }
-  const how = found < least ? 'small' : 'large'
-  return {
-    error: `${write(found)} is too ${how}: from ${write(least)} to ${write(most)}.`,
-  }
 }
 
 /** Tells when a field is done: left or Enter keeps it, Escape does not. */
