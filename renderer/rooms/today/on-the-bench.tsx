@@ -43,7 +43,8 @@ function WorkLine({ work, format }: Readonly<{ work: BenchWork; format: Format }
       href={hrefTo({ room: 'bench', id: work.id, sub: isBegun(work) ? READING : undefined })}
       className="today-line today-work"
     >
-      <span className="today-picture" style={{ width: SIZE, height: SIZE }}>
+      {/* The name stands beside it: the picture would only be spoken before it. */}
+      <span className="today-picture" aria-hidden="true" style={{ width: SIZE, height: SIZE }}>
         <WorkPicture designId={work.designId} label={`${work.designName}, drawn`} size={SIZE} />
       </span>
       <span className="today-text">
