@@ -8,6 +8,7 @@ import type { Assembly } from '../../designs/assembly/assemble.ts'
 import type { SlotBead } from '../../designs/page/slot-beads.ts'
 import { LinePicture } from './line-picture.tsx'
 import { lineName, lineSide, lineSlots, type Telling, tellBare, tellWork } from './tell-line.ts'
+import './reader-line.css'
 
 type CurrentLineProps = Readonly<{
   placed: PlacedLine

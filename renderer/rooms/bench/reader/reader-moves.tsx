@@ -2,6 +2,7 @@ import type { RefObject } from 'react'
 import type { ReaderStride } from '../../../../shared-core/bench/reader-place.ts'
 import type { ReaderLine } from '../../../../shared-core/bench/reader-script.ts'
 import type { KeyRole } from './key-roles.ts'
+import './reader-moves.css'
 
 type ReaderMovesProps = Readonly<{
   at: number
