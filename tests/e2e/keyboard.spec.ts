@@ -149,3 +149,21 @@ test('the chosen theme stays when the page opens again', async () => {
   await page.getByRole('navigation', { name: 'Rooms' }).waitFor()
   expect(await theme()).toBe('dark')
 })
+
+test('a toast waits while the focus goes from one of its buttons to the next', async () => {
+  const { page } = studio
+  await page.clock.install()
+  await page.evaluate(() => {
+    location.hash = '#/settings/workshop'
+  })
+  await page.getByLabel('Workshop’s name', { exact: true }).fill('Saltmarsh at low tide')
+  await page.getByRole('button', { name: 'Save', exact: true }).press('Enter')
+  const toast = page.getByRole('region', { name: 'What was just done' })
+  const close = toast.getByRole('button', { name: 'Close' })
+  await toast.getByRole('button', { name: 'Undo' }).focus()
+  await page.clock.fastForward(60_000)
+  await page.keyboard.press('Tab')
+  await expect(close).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(close).toHaveCount(0)
+})

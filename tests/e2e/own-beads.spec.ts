@@ -1,6 +1,5 @@
 import { mkdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-
 import { expect, test } from '@playwright/test'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
@@ -38,6 +37,13 @@ test('a bead form of her own is typed as she writes it and then serves everywher
       cullRate: { low: 0.025, value: 0.03, high: 0.035 },
     },
   ])
+
+  // Saved as it stands it is no step: there would be nothing to undo.
+  const before = await ask(page, 'history.list', { limit: 1 })
+  await row.getByRole('button').click()
+  await press(page, 'Save')
+  await expect(page.getByRole('dialog')).toHaveCount(0)
+  expect(await ask(page, 'history.list', { limit: 1 })).toEqual(before)
 
   await openRoom(page, 'Stock')
   await press(page, 'New material')
