@@ -11,7 +11,7 @@ const SPARE_ROWS = 1
 
 /** Which cards of a wall to have on the page while it scrolls in whatever box holds it. */
 export function useCardWindow(grid: RefObject<HTMLElement | null>, wall: Wall): CardWindow {
-  const { columns, stepPx } = wall
+  const { stepPx } = wall
   const [rows, setRows] = useState<Rows>({ first: 0, last: 2 })
   useLayoutEffect(() => {
     const element = grid.current
@@ -31,7 +31,7 @@ export function useCardWindow(grid: RefObject<HTMLElement | null>, wall: Wall): 
       box.removeEventListener('scroll', look)
     }
   }, [grid, stepPx])
-  return cardsIn(rows, { ...wall, columns })
+  return cardsIn(rows, wall)
 }
 
 type Rows = Readonly<{ first: number; last: number }>
