@@ -28,6 +28,6 @@ describe('smallPicture', () => {
     expect(smallPicture({ ...version, looks: other }).key).not.toBe(key)
     const anew = smallPicture({ ...version, tables: longer })
     expect(anew.key).not.toBe(key)
-    expect(anew.assembly()?.scene.widthMm).not.toBe(assembly()?.scene.widthMm)
+    expect(anew.assembly()?.scene.heightMm).not.toBe(assembly()?.scene.heightMm)
   })
 })
