@@ -1,7 +1,6 @@
 import {
   type Answer,
   type CallName,
-  type CallOutput,
   calls,
   isCallName,
   type ParsedInput,
@@ -58,8 +57,8 @@ export async function takeTurn(
   const parsed = calls[name].input.safeParse(input)
   if (!parsed.success) return refused(badInput(parsed.error.issues, input))
   try {
-    const value = await run(desk, name, parsed.data as ParsedInput<CallName>)
-    return () => finish(desk, name, value)
+    const given = await run(desk, name, parsed.data as ParsedInput<CallName>)
+    return () => finish(desk, name, given)
   } catch (cause) {
     return refused(toRefusal(desk, name, cause))
   }
@@ -69,27 +68,20 @@ function refused(error: Refusal): () => Promise<Answer<never>> {
   return async () => ({ ok: false, error })
 }
 
-async function finish(desk: Desk, name: CallName, value: unknown): Promise<Answer<unknown>> {
+/** What a call's turn gave: its value, or how that is made after the turn. */
+type Given = Readonly<{ value: unknown; unchanged?: true }>
+
+async function finish(
+  desk: Desk,
+  name: CallName,
+  { value, ...how }: Given,
+): Promise<Answer<unknown>> {
   try {
     const made: unknown = value instanceof Later ? await value.make() : value
-    if (made instanceof Unchanged) return { ...checked(desk, name, made.value), unchanged: true }
-    return checked(desk, name, made)
+    if (desk.checkOutputs) calls[name].output.parse(made)
+    return { ok: true, value: made, ...how }
   } catch (cause) {
     return { ok: false, error: toRefusal(desk, name, cause) }
-  }
-}
-
-function checked(desk: Desk, name: CallName, value: unknown): { ok: true; value: unknown } {
-  if (desk.checkOutputs) calls[name].output.parse(value)
-  return { ok: true, value }
-}
-
-/** The answer of an act that found everything as it was. */
-class Unchanged {
-  readonly value: unknown
-
-  constructor(value: unknown) {
-    this.value = value
   }
 }
 
@@ -98,8 +90,10 @@ export function isPure(name: string): name is PureName {
   return Object.hasOwn(pureHandlers, name)
 }
 
-function run(desk: Desk, name: CallName, input: ParsedInput<CallName>): unknown {
-  if (isPure(name)) return (pureHandlers[name] as PureHandler<PureName>)(input as never)
+async function run(desk: Desk, name: CallName, input: ParsedInput<CallName>): Promise<Given> {
+  if (isPure(name)) {
+    return { value: (pureHandlers[name] as PureHandler<PureName>)(input as never) }
+  }
   if (!desk.store.ok) throw new Refused(desk.store.error)
   const { db } = desk.store.value
   const isQuery = Object.hasOwn(queryHandlers, name)
@@ -111,29 +105,24 @@ function run(desk: Desk, name: CallName, input: ParsedInput<CallName>): unknown 
 }
 
 // The tables pair each name with its handler; the compiler cannot follow a name that is a variable.
-function runInStore(
+async function runInStore(
   { now, newId }: Desk,
   view: View,
   name: Exclude<CallName, PureName>,
   input: ParsedInput<CallName>,
-): Promise<CallOutput<CallName> | Later<CallOutput<CallName>> | Unchanged> {
+): Promise<Given> {
   const atMs = now()
   if (Object.hasOwn(queryHandlers, name)) {
     const handler = queryHandlers[name as keyof typeof queryHandlers] as
       | QueryHandler<QueryName>
       | LaterHandler<QueryName>
-    return handler({ ...view, atMs }, input as never)
+    return { value: await handler({ ...view, atMs }, input as never) }
   }
   const circumstances = { atMs, newId, fixed: false }
   if (Object.hasOwn(actHandlers, name)) {
-    return performed(view, name as ActName, input as ParsedInput<ActName>, circumstances)
+    return perform(view, name as ActName, input as ParsedInput<ActName>, circumstances)
   }
-  return stepHandlers[name as StepName](view, input as never, circumstances)
-}
-
-async function performed(...what: Parameters<typeof perform>) {
-  const { value, changed } = await perform(...what)
-  return changed ? value : new Unchanged(value)
+  return { value: await stepHandlers[name as StepName](view, input as never, circumstances) }
 }
 
 function toRefusal(desk: Desk, name: string, cause: unknown): Refusal {

@@ -11,8 +11,8 @@ export type Circumstances = Readonly<{
   fixed: boolean
 }>
 
-/** What an act answers, and whether it changed anything. */
-export type Performed<N extends ActName> = Readonly<{ value: CallOutput<N>; changed: boolean }>
+/** What an act answers; `unchanged` where it found everything as it was. */
+export type Performed<N extends ActName> = Readonly<{ value: CallOutput<N>; unchanged?: true }>
 
 /** Does one act of the contract inside a transaction and writes it into the history. */
 export async function perform<N extends ActName>(
@@ -25,5 +25,5 @@ export async function perform<N extends ActName>(
   // The table pairs each name with its handler; the compiler cannot follow a name that is a variable.
   const handler = actHandlers[name] as ActHandler<N>
   const { value, label } = await handler(act, input)
-  return { value, changed: await act.finish(label) }
+  return (await act.finish(label)) ? { value } : { value, unchanged: true }
 }
