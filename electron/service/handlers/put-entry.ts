@@ -3,7 +3,7 @@ import { findForm, findThread, referenceTables } from '../../../shared-core/bead
 import type { Thread } from '../../../shared-core/beads/thread.ts'
 import { refuse } from '../refused.ts'
 import type { Act } from '../store/act.ts'
-import { fromForm, fromThread } from '../store/table-rows.ts'
+import { findOwnForm, findOwnThread, fromForm, fromThread } from '../store/table-rows.ts'
 
 /** What an entry of the tables is chosen by. */
 export type Named = Readonly<{ id: string; name: string }>
@@ -30,39 +30,22 @@ export type Put = 'added' | 'replaced' | 'same'
 
 /** Writes a bead form of the workshop’s own, in the place of one with its id. */
 export async function putForm(act: Act, form: BeadForm): Promise<Put> {
-  const row = await act.trx
-    .selectFrom('own_form')
-    .selectAll()
-    .where('form_id', '=', form.id)
-    .where('removed_by', 'is', null)
-    .executeTakeFirst()
+  const row = await findOwnForm(act.trx, form.id)
   const columns = fromForm(form)
   if (row === undefined) {
     await act.insert('own_form', { id: act.newId('form'), ...columns })
     return findForm(referenceTables, form.id) === undefined ? 'added' : 'replaced'
   }
-  await act.update('own_form', row.id, columns)
-  return isSame(row, columns) ? 'same' : 'replaced'
+  return (await act.update('own_form', row.id, columns)) ? 'replaced' : 'same'
 }
 
 /** Writes a thread of the workshop’s own, in the place of one with its id. */
 export async function putThread(act: Act, thread: Thread): Promise<Put> {
-  const row = await act.trx
-    .selectFrom('own_thread')
-    .selectAll()
-    .where('thread_id', '=', thread.id)
-    .where('removed_by', 'is', null)
-    .executeTakeFirst()
+  const row = await findOwnThread(act.trx, thread.id)
   const columns = fromThread(thread)
   if (row === undefined) {
     await act.insert('own_thread', { id: act.newId('thr'), ...columns })
     return findThread(referenceTables, thread.id) === undefined ? 'added' : 'replaced'
   }
-  await act.update('own_thread', row.id, columns)
-  return isSame(row, columns) ? 'same' : 'replaced'
-}
-
-function isSame(row: object, columns: object): boolean {
-  const before = row as Readonly<Record<string, unknown>>
-  return Object.entries(columns).every(([column, value]) => before[column] === value)
+  return (await act.update('own_thread', row.id, columns)) ? 'replaced' : 'same'
 }

@@ -1,20 +1,15 @@
 import { findForm, findThread, referenceTables } from '../../../shared-core/beads/bead-tables.ts'
 import { refuse } from '../refused.ts'
-import { workshopTables } from '../store/table-rows.ts'
+import { findOwnForm, findOwnThread } from '../store/table-rows.ts'
 import { type EntryUses, readTableUses } from '../table-uses.ts'
 import type { ActHandler } from './handler.ts'
 import type { Named } from './put-entry.ts'
 
 export const removeForm: ActHandler<'tables.removeForm'> = async (act, { id }) => {
-  const row = await act.trx
-    .selectFrom('own_form')
-    .select(['id', 'name'])
-    .where('form_id', '=', id)
-    .where('removed_by', 'is', null)
-    .executeTakeFirst()
-  if (row === undefined)
-    return refuseNotOwn('form', findForm(await workshopTables(act.trx), id), id)
-  if (findForm(referenceTables, id) === undefined) {
+  const row = await findOwnForm(act.trx, id)
+  const reference = findForm(referenceTables, id)
+  if (row === undefined) return refuseNotOwn('form', reference, id)
+  if (reference === undefined) {
     refuseInUse(row.name, 'form', (await readTableUses(act.trx)).forms.get(id))
   }
   await act.remove('own_form', row.id)
@@ -22,16 +17,10 @@ export const removeForm: ActHandler<'tables.removeForm'> = async (act, { id }) =
 }
 
 export const removeThread: ActHandler<'tables.removeThread'> = async (act, { id }) => {
-  const row = await act.trx
-    .selectFrom('own_thread')
-    .select(['id', 'name'])
-    .where('thread_id', '=', id)
-    .where('removed_by', 'is', null)
-    .executeTakeFirst()
-  if (row === undefined) {
-    return refuseNotOwn('thread', findThread(await workshopTables(act.trx), id), id)
-  }
-  if (findThread(referenceTables, id) === undefined) {
+  const row = await findOwnThread(act.trx, id)
+  const reference = findThread(referenceTables, id)
+  if (row === undefined) return refuseNotOwn('thread', reference, id)
+  if (reference === undefined) {
     refuseInUse(row.name, 'thread', (await readTableUses(act.trx)).threads.get(id))
   }
   await act.remove('own_thread', row.id)

@@ -23,8 +23,8 @@ export type Act = View &
     /** A new id with this prefix. */
     newId: (prefix: string) => string
     insert: <T extends KeptName>(table: T, row: NewRow<T>) => Promise<void>
-    /** Changes columns of a row; columns that stay as they are are not recorded. */
-    update: <T extends KeptName>(table: T, id: string, patch: Patch<T>) => Promise<void>
+    /** Changes columns of a row and says whether any did; columns that stay as they are are not recorded. */
+    update: <T extends KeptName>(table: T, id: string, patch: Patch<T>) => Promise<boolean>
     /** Takes a row out of account; it stays in the file, and undo brings it back. */
     remove: (table: KeptName, id: string) => Promise<void>
     /** Adds a line to a ledger and gives its number. */
@@ -65,7 +65,7 @@ export function openAct({ view, call, atMs, newId, fixed }: Opening): OpenAct {
   async function update(table: KeptName, id: string, patch: Readonly<Record<string, unknown>>) {
     const row = await any.read(table, id)
     const changed = Object.keys(patch).filter((column) => row[column] !== patch[column])
-    if (changed.length === 0) return
+    if (changed.length === 0) return false
     const before = pick(row, changed)
     const after = pick(patch, changed)
     await any.write(table, id, after)
@@ -76,6 +76,7 @@ export function openAct({ view, call, atMs, newId, fixed }: Opening): OpenAct {
       before_json: JSON.stringify(before),
       after_json: JSON.stringify(after),
     })
+    return true
   }
 
   return {
@@ -87,7 +88,9 @@ export function openAct({ view, call, atMs, newId, fixed }: Opening): OpenAct {
       changes.push(plainChange('insert', table, String((row as unknown as { id: string }).id)))
     },
     update,
-    remove: (table, id) => update(table, id, { removed_by: actionId }),
+    remove: async (table, id) => {
+      await update(table, id, { removed_by: actionId })
+    },
     append: async (table, line) => {
       const own = { at_ms: atMs, action_id: actionId, head_id: null, reverses_id: null }
       const id = await any.add(table, { ...line, ...own })

@@ -25,6 +25,32 @@ export async function ownTables(trx: Transaction<Database>): Promise<OwnTables> 
   return { forms: forms.map(toForm), threads: threads.map(toThread) }
 }
 
+/** The row of a bead form of the workshop's own, by the id that designs and materials name. */
+export function findOwnForm(
+  trx: Transaction<Database>,
+  formId: string,
+): Promise<Row<'own_form'> | undefined> {
+  return trx
+    .selectFrom('own_form')
+    .selectAll()
+    .where('form_id', '=', formId)
+    .where('removed_by', 'is', null)
+    .executeTakeFirst()
+}
+
+/** The row of a thread of the workshop's own, by the id that designs and materials name. */
+export function findOwnThread(
+  trx: Transaction<Database>,
+  threadId: string,
+): Promise<Row<'own_thread'> | undefined> {
+  return trx
+    .selectFrom('own_thread')
+    .selectAll()
+    .where('thread_id', '=', threadId)
+    .where('removed_by', 'is', null)
+    .executeTakeFirst()
+}
+
 /** The tables this workshop reckons with: the reference tables, its own forms and threads added. */
 export async function workshopTables(trx: Transaction<Database>): Promise<BeadTables> {
   return tablesWithOwn(await ownTables(trx))
