@@ -25,9 +25,9 @@ export type WorkBead = Readonly<{
 /** The bead materials of a plan, in order of the bill. */
 export async function readWorkBeads(view: View, plan: MakePlan): Promise<readonly WorkBead[]> {
   const { facts, bill, materials } = plan
-  const calibrations = await calibrationsOf(view.trx, materials)
-  const { learned } = await readLearning(view)
   const tables = await workshopTables(view.trx)
+  const calibrations = await calibrationsOf(view.trx, materials, tables)
+  const { learned } = await readLearning(view)
   const lines = bill.lines.filter((line) => line.kind === 'bead' && line.material !== undefined)
   const byMaterial = Map.groupBy(lines, (line) => line.material?.materialId ?? '')
   return [...byMaterial].flatMap(([materialId, own]) => {

@@ -54,8 +54,8 @@ type Assigned = Readonly<Record<string, string>>
 /** Opens the book for some makings; each bill is written once. */
 export async function openBills(view: View, makings: readonly Making[]): Promise<BillBook> {
   const materials = await materialsById(view.trx)
-  const calibrations = await calibrationsOf(view.trx, materials)
   const tables = await workshopTables(view.trx)
+  const calibrations = await calibrationsOf(view.trx, materials, tables)
   const assignments = await readAssignments(view)
   const facts = await versionFacts(
     view,

@@ -1,4 +1,5 @@
 import { type OwnTables, tablesWithOwn } from '../../shared-core/beads/own-tables.ts'
+import type { BeadTables } from '../../shared-core/beads/user-forms.ts'
 import { makeOutline } from '../../shared-core/bench/make-outline.ts'
 import type { DesignBody } from '../../shared-core/design/design.ts'
 import { readDesign } from '../../shared-core/design/read-design.ts'
@@ -9,20 +10,24 @@ import type { View } from './store/view.ts'
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
 export const READING_EDITION = 7
 
-/** The facts of versions by id, read once and then kept in the file and in memory. */
+/**
+ * The facts of versions by id, read once and then kept in the file and in memory; read anew where the
+ * workshop's own figures of its beads or thread are no longer those it was read with.
+ */
 export async function versionFacts(
   view: View,
   versionIds: Iterable<string>,
 ): Promise<ReadonlyMap<string, VersionFacts>> {
   const wanted = [...new Set(versionIds)]
   const own = await ownTables(view.trx)
+  const tables = tablesWithOwn(own)
   const isKnown = (id: string) => {
     const facts = view.memory.get(id)
     return facts !== undefined && facts.ownFigures === ownFigures(facts, own)
   }
   const unknown = wanted.filter((id) => !view.memory.has(id))
   if (unknown.length > 0) await recall(view, unknown)
-  for (const id of wanted) if (!isKnown(id)) await readAndKeep(view, id, own)
+  for (const id of wanted) if (!isKnown(id)) await readAndKeep(view, id, { own, tables })
   return new Map(
     wanted.flatMap((id) => {
       const facts = view.memory.get(id)
@@ -58,7 +63,7 @@ async function recall({ trx, memory }: View, versionIds: readonly string[]): Pro
 async function readAndKeep(
   { trx, memory }: View,
   versionId: string,
-  own: OwnTables,
+  { own, tables }: Readonly<{ own: OwnTables; tables: BeadTables }>,
 ): Promise<void> {
   const row = await trx
     .selectFrom('design_version')
@@ -66,7 +71,7 @@ async function readAndKeep(
     .where('id', '=', versionId)
     .executeTakeFirstOrThrow()
   const body = JSON.parse(row.body_json) as DesignBody
-  const read = readDesign(body, tablesWithOwn(own))
+  const read = readDesign(body, tables)
   if (!read.ok) throw new Error(`version ${versionId} was saved readable: ${read.error.message}`)
   const reading = read.value
   const formIds = formsOf(body)

@@ -78,7 +78,8 @@ async function readColourways(view: View, designId: string) {
 }
 
 async function weighedBeads({ trx }: View) {
-  const calibrations = await calibrationsOf(trx, await materialsById(trx))
+  const tables = await workshopTables(trx)
+  const calibrations = await calibrationsOf(trx, await materialsById(trx), tables)
   return Object.fromEntries([...calibrations].map(([id, { beadsPerGram }]) => [id, beadsPerGram]))
 }
 

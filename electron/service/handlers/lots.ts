@@ -112,7 +112,8 @@ export const addWeighing: ActHandler<'weighings.add'> = async (act, input) => {
     tare_mg: input.tareMg,
     scale_resolution_mg: scaleResolutionMg,
   })
-  const own = (await calibrationsOf(act.trx, new Map([[material.id, material]]))).get(material.id)
+  const only = new Map([[material.id, material]])
+  const own = (await calibrationsOf(act.trx, only, tables)).get(material.id)
   const beadsPerGram = calibrationOf(material, own, tables)?.beadsPerGram ?? form.beadsPerGram
   return {
     value: { id, beadsPerGram },

@@ -38,9 +38,9 @@ export async function viewMaterials(reading: View): Promise<MaterialView[]> {
   const { trx } = reading
   const rows = await listMaterials(trx)
   const lots = Map.groupBy(await listLots(trx), (lot) => lot.material_id)
-  const calibrations = await calibrationsOf(trx, new Map(rows.map((row) => [row.id, row])))
-  const reserved = await reservedByMaterial(reading)
   const tables = await workshopTables(trx)
+  const calibrations = await calibrationsOf(trx, new Map(rows.map((row) => [row.id, row])), tables)
+  const reserved = await reservedByMaterial(reading)
   return rows.map((row) =>
     viewMaterial(row, {
       lots: lots.get(row.id) ?? [],
@@ -55,9 +55,9 @@ export const readMaterial: QueryHandler<'materials.read'> = async (reading, { id
   const { trx } = reading
   const row = await getRow(trx, 'material', id)
   const lots = await listLots(trx, [id])
-  const calibration = (await calibrationsOf(trx, new Map([[id, row]]))).get(id)
-  const reserved = (await reservedByMaterial(reading)).get(id) ?? 0
   const tables = await workshopTables(trx)
+  const calibration = (await calibrationsOf(trx, new Map([[id, row]]), tables)).get(id)
+  const reserved = (await reservedByMaterial(reading)).get(id) ?? 0
   return {
     material: viewMaterial(row, { lots, reserved, calibration, tables }),
     lots: lots.map(toLot),

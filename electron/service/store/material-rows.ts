@@ -14,7 +14,6 @@ import type { Lot } from '../../../shared-core/stock/lot.ts'
 import type { LotCost } from '../../../shared-core/stock/lot-value.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
 import type { Database, Flag, Row } from './database.ts'
-import { workshopTables } from './table-rows.ts'
 
 export type MaterialFields = z.output<typeof fieldsShape>
 export type LotFacts = z.output<typeof lotShape>
@@ -155,10 +154,14 @@ export function toLot(row: LotRow): LotFacts {
   }
 }
 
-/** Weighings of materials pooled, by material; nothing for one that was never weighed bead by bead. */
+/**
+ * Weighings of materials pooled, by material, with the tables the workshop reckons with; nothing for one
+ * that was never weighed bead by bead.
+ */
 export async function calibrationsOf(
   trx: Transaction<Database>,
   materials: ReadonlyMap<string, Pick<Row<'material'>, 'form_id'>>,
+  tables: BeadTables,
 ): Promise<ReadonlyMap<string, Calibration>> {
   const rows = await trx
     .selectFrom('weighing')
@@ -167,7 +170,6 @@ export async function calibrationsOf(
     .orderBy('at_ms')
     .orderBy('id')
     .execute()
-  const tables = await workshopTables(trx)
   const found = [...Map.groupBy(rows, (row) => row.material_id)].flatMap(([id, weighings]) => {
     const formId = materials.get(id)?.form_id ?? null
     const form = formId === null ? undefined : findForm(tables, formId)
