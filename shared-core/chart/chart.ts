@@ -1,12 +1,16 @@
 /** The stitches a chart can be worked in. A strand (fringe, loop) is a part of its own, not a chart. */
-export type StitchKind =
-  | 'brick'
-  | 'peyote'
-  | 'square'
-  | 'loom'
-  | 'ladder'
-  | 'herringbone'
-  | 'right-angle-weave'
+export const STITCH_KINDS = [
+  'brick',
+  'peyote',
+  'square',
+  'loom',
+  'ladder',
+  'herringbone',
+  'right-angle-weave',
+] as const
+
+/** One of the stitches a chart can be worked in. */
+export type StitchKind = (typeof STITCH_KINDS)[number]
 
 /**
  * One row of a chart.

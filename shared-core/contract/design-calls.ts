@@ -1,16 +1,9 @@
 import { z } from 'zod'
+import { STITCH_KINDS } from '../chart/chart.ts'
 import { act, query } from './call.ts'
 import * as s from './schemas.ts'
 
-export const stitch = z.enum([
-  'brick',
-  'peyote',
-  'square',
-  'loom',
-  'ladder',
-  'herringbone',
-  'right-angle-weave',
-])
+export const stitch = z.enum(STITCH_KINDS)
 
 const slotLabel = z.string().regex(/^[A-Z]{1,4}$/, 'expected a slot such as A')
 const partId = z.string().min(1).max(40)

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { STITCH_KINDS } from '../chart/chart.ts'
 import {
   beadForm,
   beadNeedle,
@@ -129,18 +130,7 @@ export const engineBeadCalls = {
       sessions: z
         .array(
           z.strictObject({
-            work: z.enum([
-              'brick',
-              'peyote',
-              'square',
-              'loom',
-              'ladder',
-              'herringbone',
-              'right-angle-weave',
-              'strand',
-              'set-up',
-              'finishing',
-            ]),
+            work: z.enum([...STITCH_KINDS, 'strand', 'set-up', 'finishing']),
             beads: countedBeads,
             rows: countedBeads,
             units: countedBeads,

@@ -5,15 +5,11 @@ import { referenceTables } from '../../../shared-core/beads/bead-tables.ts'
 import { handAt, makeOutline } from '../../../shared-core/bench/make-outline.ts'
 import { lineOf, placeOf, readerMap } from '../../../shared-core/bench/reader-place.ts'
 import { writeScript } from '../../../shared-core/bench/write-script.ts'
-import type { StitchKind } from '../../../shared-core/chart/chart.ts'
+import { STITCH_KINDS } from '../../../shared-core/chart/chart.ts'
 import type { DesignBody } from '../../../shared-core/design/design.ts'
 import { readDesign } from '../../../shared-core/design/read-design.ts'
 import { designOf, panelOf, strandOf } from '../design/a-design.ts'
 import { randomCharts } from '../stitches/random-charts.ts'
-
-const STITCHES: readonly StitchKind[] = [
-  ...(['brick', 'peyote', 'square', 'loom', 'ladder', 'herringbone', 'right-angle-weave'] as const),
-]
 
 function both(body: DesignBody) {
   const [read, script] = [readDesign(body, referenceTables), writeScript(body, referenceTables)]
@@ -53,7 +49,7 @@ describe('the outline of a make', () => {
   it('says so of any chart in every stitch, in a mirrored pair with a fringe', () => {
     fc.assert(
       fc.property(
-        fc.constantFrom(...STITCHES).chain((stitch) => randomCharts(stitch)),
+        fc.constantFrom(...STITCH_KINDS).chain((stitch) => randomCharts(stitch)),
         (chart) => {
           const panel = panelOf(chart, { copies: 2, mirrored: true })
           const anchor = { panelId: 'panel', row: chart.rows.length - 1, bead: 0 }

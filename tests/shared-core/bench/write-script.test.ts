@@ -3,22 +3,12 @@ import { describe, expect, it } from 'vitest'
 import { referenceTables } from '../../../shared-core/beads/bead-tables.ts'
 import { writeScript } from '../../../shared-core/bench/write-script.ts'
 import { indexBeads } from '../../../shared-core/chart/bead-index.ts'
-import type { Chart, StitchKind } from '../../../shared-core/chart/chart.ts'
+import { type Chart, STITCH_KINDS } from '../../../shared-core/chart/chart.ts'
 import { mirrorChart } from '../../../shared-core/chart/edits/mirror-chart.ts'
 import { designOf, panelOf, read, strandOf } from '../design/a-design.ts'
 import { drawChart } from '../stitches/draw-chart.ts'
 import { randomCharts } from '../stitches/random-charts.ts'
 import { lineText, script } from './written.ts'
-
-const STITCHES: readonly StitchKind[] = [
-  'brick',
-  'peyote',
-  'square',
-  'loom',
-  'ladder',
-  'herringbone',
-  'right-angle-weave',
-]
 
 const diamond = drawChart('brick', ['..A-A-', '.A-B-A-', 'A-B-B-A-', '.A-B-A-', '..A-A-'])
 
@@ -88,7 +78,7 @@ describe('a script', () => {
     expect(lines.some(({ isContinued }) => isContinued)).toBe(true)
   })
 
-  it.each(STITCHES)('picks up every stitched bead once, in its own colour, in %s', (stitch) => {
+  it.each(STITCH_KINDS)('picks up every stitched bead once, in its own colour, in %s', (stitch) => {
     fc.assert(
       fc.property(randomCharts(stitch), fc.integer({ min: 300, max: 900 }), (chart, longest) => {
         const body = designOf([panelOf(chart, { route: { workingLengthMm: longest } })])
@@ -109,7 +99,7 @@ describe('a script', () => {
     )
   })
 
-  it.each(STITCHES)('holds every step of the bench in one line, in order, in %s', (stitch) => {
+  it.each(STITCH_KINDS)('holds every step of the bench in one line, in order, in %s', (stitch) => {
     fc.assert(
       fc.property(randomCharts(stitch), fc.integer({ min: 300, max: 900 }), (chart, longest) => {
         const body = designOf([panelOf(chart, { route: { workingLengthMm: longest } })])

@@ -1,15 +1,10 @@
 import * as fc from 'fast-check'
-import type { Chart, ChartRow, StitchKind } from '../../../shared-core/chart/chart.ts'
-
-export const STITCHES = [
-  'brick',
-  'peyote',
-  'square',
-  'loom',
-  'ladder',
-  'herringbone',
-  'right-angle-weave',
-] as const satisfies readonly StitchKind[]
+import {
+  type Chart,
+  type ChartRow,
+  STITCH_KINDS,
+  type StitchKind,
+} from '../../../shared-core/chart/chart.ts'
 
 type ChartLimits = Readonly<{ maxRows?: number; maxCells?: number; slots?: number }>
 
@@ -41,7 +36,7 @@ export function anyChartOf(
 
 /** A legal chart of any stitch. */
 export function anyChart(limits: ChartLimits = {}): fc.Arbitrary<Chart> {
-  return fc.constantFrom(...STITCHES).chain((stitch) => anyChartOf(stitch, limits))
+  return fc.constantFrom(...STITCH_KINDS).chain((stitch) => anyChartOf(stitch, limits))
 }
 
 function phase(stitch: StitchKind, row: number, offset: number): number {

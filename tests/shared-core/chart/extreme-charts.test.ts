@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { indexBeads } from '../../../shared-core/chart/bead-index.ts'
-import type { Chart, StitchKind } from '../../../shared-core/chart/chart.ts'
+import { type Chart, STITCH_KINDS, type StitchKind } from '../../../shared-core/chart/chart.ts'
 import { chartSize } from '../../../shared-core/chart/chart-size.ts'
 import { compareCharts } from '../../../shared-core/chart/compare-charts.ts'
 import { countSlots } from '../../../shared-core/chart/count-slots.ts'
@@ -9,7 +9,6 @@ import { traceOutline } from '../../../shared-core/chart/outline.ts'
 import { writeGridFile } from '../../../shared-core/chart/write-grid-file.ts'
 import { parseWordChart } from '../../../shared-core/words/parse-word-chart.ts'
 import { wordChartText, writeWordChart } from '../../../shared-core/words/write-word-chart.ts'
-import { STITCHES } from './any-chart.ts'
 import { CYLINDER } from './forms.ts'
 
 const phase = (stitch: StitchKind, row: number): number =>
@@ -40,7 +39,7 @@ const CHARTS: readonly (readonly [string, (stitch: StitchKind) => Chart])[] = [
   ],
 ]
 
-describe.each(STITCHES)('%s', (stitch) => {
+describe.each(STITCH_KINDS)('%s', (stitch) => {
   it.each(CHARTS)('reads a chart of %s in every way there is', (_, chartOf) => {
     const chart = chartOf(stitch)
     const beads = chart.rows.reduce((sum, { cells }) => sum + cells.length, 0)

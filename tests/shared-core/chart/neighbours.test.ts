@@ -1,10 +1,9 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { CellRef, StitchKind } from '../../../shared-core/chart/chart.ts'
+import { type CellRef, STITCH_KINDS, type StitchKind } from '../../../shared-core/chart/chart.ts'
 import { neighbourSteps } from '../../../shared-core/chart/neighbours.ts'
 import { stitchPhase } from '../../../shared-core/chart/row-phase.ts'
 import { cellCentre, stitchPitch } from '../../../shared-core/chart/stitch-pitch.ts'
-import { STITCHES } from './any-chart.ts'
 
 const SIZE = { diameterMm: 2, lengthMm: 2, threadMm: 0 }
 
@@ -25,7 +24,7 @@ function touching(stitch: StitchKind, { row, at }: CellRef): readonly string[] {
 }
 
 describe('neighbourSteps', () => {
-  it.each(STITCHES.filter((stitch) => stitch !== 'right-angle-weave'))(
+  it.each(STITCH_KINDS.filter((stitch) => stitch !== 'right-angle-weave'))(
     'steps to the beads that touch in %s',
     (stitch) => {
       for (const row of [4, 5]) {
@@ -49,7 +48,7 @@ describe('neighbourSteps', () => {
 
   it('leads back again', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...STITCHES), fc.nat(9), fc.nat(9), (stitch, row, column) => {
+      fc.property(fc.constantFrom(...STITCH_KINDS), fc.nat(9), fc.nat(9), (stitch, row, column) => {
         const at = 2 * column + stitchPhase(stitch, row, 0)
         for (const [down, across] of neighbourSteps(stitch, row, at)) {
           const back = neighbourSteps(stitch, row + down, at + across).map((step) => step.join(','))

@@ -1,26 +1,16 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Chart, StitchKind } from '../../../shared-core/chart/chart.ts'
+import { type Chart, STITCH_KINDS, type StitchKind } from '../../../shared-core/chart/chart.ts'
 import { countBeads } from '../../../shared-core/chart/count-slots.ts'
 import { lay } from './lay.ts'
 import { mirrorChart, mirrorEvents } from './mirror-chart.ts'
 import { plainShapes, randomCharts } from './random-charts.ts'
 import { routeText } from './route-text.ts'
 
-const STITCHES: readonly StitchKind[] = [
-  'brick',
-  'peyote',
-  'square',
-  'ladder',
-  'loom',
-  'herringbone',
-  'right-angle-weave',
-]
-
 /** Stitches whose thread may cross a gap: a weft under bare warps, a ladder's stack with a bead left out. */
 const CROSSES_GAPS: readonly StitchKind[] = ['loom', 'ladder']
 
-describe.each(STITCHES)('a %s route', (stitch) => {
+describe.each(STITCH_KINDS)('a %s route', (stitch) => {
   it('strings every bead exactly once and names those it cannot', () => {
     fc.assert(
       fc.property(randomCharts(stitch), (chart) => {

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { STITCH_KINDS } from '../../../../shared-core/chart/chart.ts'
 import type { ChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import type { CallInput, CallOutput } from '../../../../shared-core/contract/calls.ts'
 import { designOf, panelOf, strandOf } from '../../../shared-core/design/a-design.ts'
@@ -13,15 +14,6 @@ beforeAll(async () => {
 afterAll(() => engine.close())
 
 type Stitch = ChartJson['stitch']
-const STITCHES: readonly Stitch[] = [
-  'brick',
-  'peyote',
-  'square',
-  'loom',
-  'ladder',
-  'herringbone',
-  'right-angle-weave',
-]
 
 /** Half beads a row is out of step by. */
 const phase = (stitch: Stitch, row: number) =>
@@ -41,7 +33,7 @@ async function read(chart: ChartJson): Promise<CallOutput<'engine.read'>> {
 }
 
 describe('engine.read', () => {
-  it.each(STITCHES)(
+  it.each(STITCH_KINDS)(
     'says of %s without rows, and with a row without beads, that it has no beads',
     async (stitch) => {
       for (const rows of [[], [''], ['5-']]) {

@@ -9,6 +9,7 @@ import { TableModel } from '../../../../renderer/rooms/designs/table/table-model
 import { tools } from '../../../../renderer/rooms/designs/table/tools.ts'
 import {
   type Chart,
+  STITCH_KINDS,
   type StitchKind,
   slotAt,
   slotLabel,
@@ -16,7 +17,7 @@ import {
 import { misplacedRows } from '../../../../shared-core/chart/row-phase.ts'
 import { sharedChartJson } from '../../../../shared-core/chart/shared-rows.ts'
 import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
-import { anyChart, STITCHES } from '../../../shared-core/chart/any-chart.ts'
+import { anyChart } from '../../../shared-core/chart/any-chart.ts'
 
 type Opened = CallOutput<'drafts.open'>
 
@@ -138,7 +139,7 @@ describe('the drawing table', () => {
     )
   })
 
-  it.each(STITCHES)('draws without a gap however far apart two points are, in %s', (stitch) => {
+  it.each(STITCH_KINDS)('draws without a gap however far apart two points are, in %s', (stitch) => {
     const { model } = openTable(empty(stitch))
     model.down({ row: 0, at: stitch === 'right-angle-weave' ? 1 : 0 })
     model.to([{ row: 6, at: 14 }])

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { StitchKind } from '../../../../shared-core/chart/chart.ts'
+import { STITCH_KINDS } from '../../../../shared-core/chart/chart.ts'
 import { chartSize } from '../../../../shared-core/chart/chart-size.ts'
 import { countBeads } from '../../../../shared-core/chart/count-slots.ts'
 import { normaliseChart } from '../../../../shared-core/chart/normalise-chart.ts'
@@ -16,15 +16,6 @@ const made = (order: BlankOrder) => {
   return outcome.value
 }
 
-const stitches: readonly StitchKind[] = [
-  'brick',
-  'peyote',
-  'square',
-  'loom',
-  'ladder',
-  'herringbone',
-  'right-angle-weave',
-]
 const size = fc.record({
   columns: fc.integer({ min: 1, max: 40 }),
   rows: fc.integer({ min: 1, max: 40 }),
@@ -57,7 +48,7 @@ describe('blankChart', () => {
     fc.assert(
       fc.property(
         size,
-        fc.constantFrom(...stitches),
+        fc.constantFrom(...STITCH_KINDS),
         fc.constantFrom('straight' as const, 'stepped' as const),
         ({ columns, rows }, stitch, edge) => {
           const chart = made({ stitch, columns, rows, edge })
@@ -99,7 +90,7 @@ describe('sizeInBeads', () => {
   })
 
   it('comes within a bead of a size in mm in every stitch', () => {
-    const ladders = stitches.filter((stitch) => stitch !== 'ladder')
+    const ladders = STITCH_KINDS.filter((stitch) => stitch !== 'ladder')
     fc.assert(
       fc.property(
         fc.constantFrom(...ladders),
