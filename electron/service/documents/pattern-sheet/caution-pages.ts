@@ -1,21 +1,21 @@
 import { missingScripts } from '../fonts.ts'
 import type { SheetData } from './sheet-data.ts'
 import { SOFT, text } from './sheet-style.ts'
-import type { SheetWriter } from './sheet-writer.ts'
+import type { SheetWriter, Stretch } from './sheet-writer.ts'
 
 /** Writes the cautions, what the reader may do with the sheet, and which letters could not be printed. */
 export function writeCautions(writer: SheetWriter, data: SheetData): void {
-  const all = cautions(data)
-  // The cautions stand together: a page that ends within them is put aside half read.
-  writer.keep(TITLE_LINES + all.reduce((sum, words) => sum + linesOf(writer, words), 0))
-  writer.title('Take care')
-  for (const words of all) {
-    writer.paragraph({
+  const all = cautions(data).map(
+    (words): Stretch => ({
       words,
-      leadMm: LEAD_MM,
+      leadMm: 4,
       before: (x, y) => [text(x, y, '–', { colour: SOFT })],
-    })
-  }
+    }),
+  )
+  // The cautions stand together: a page that ends within them is put aside half read.
+  writer.keep(TITLE_LINES + all.flatMap((caution) => writer.linesOf(caution)).length)
+  writer.title('Take care')
+  for (const caution of all) writer.paragraph(caution)
   writer.gap(0.5)
   writer.note(
     'This is general information, not legal advice: check the rules of the country of sale.',
@@ -32,11 +32,6 @@ export function writeCautions(writer: SheetWriter, data: SheetData): void {
 
 /** A title and the free lines before it, and the note that ends the cautions. */
 const TITLE_LINES = 7
-const LEAD_MM = 4
-
-function linesOf(writer: SheetWriter, words: string): number {
-  return writer.wrapped(words, 'text', 9.5, writer.width - LEAD_MM, 100).length
-}
 
 function cautions({ audience, body, caution, fillings }: SheetData): readonly string[] {
   const hasFinding = body.extras.some(({ kind }) => kind === 'finding')

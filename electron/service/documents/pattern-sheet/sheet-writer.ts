@@ -112,10 +112,10 @@ export class SheetWriter {
   }
 
   paragraph(stretch: Stretch): void {
-    const { words, face = 'text', sizePt = 9.5, colour = INK, leadMm = 0, hangMm = 0 } = stretch
+    const { words, face = 'text', sizePt = BODY_PT, colour = INK, leadMm = 0, hangMm = 0 } = stretch
     if (words.trim() === '') return
     const style: Partial<TextMark> = { face, sizePt, colour }
-    const lines = this.wrapped(words, face, sizePt, this.width - leadMm - hangMm, 4_000)
+    const lines = this.linesOf(stretch)
     // A line alone at the foot or the head of a page is lost.
     this.keep(Math.min(lines.length, 2))
     lines.forEach((line, i) => {
@@ -124,6 +124,17 @@ export class SheetWriter {
       this.put(text(this.left + leadMm + (i === 0 ? 0 : hangMm), this.#y, line, style))
       this.down(1)
     })
+  }
+
+  /** The lines that a paragraph takes in the column as it stands. */
+  linesOf({
+    words,
+    face = 'text',
+    sizePt = BODY_PT,
+    leadMm = 0,
+    hangMm = 0,
+  }: Stretch): readonly string[] {
+    return this.wrapped(words, face, sizePt, this.width - leadMm - hangMm, 4_000)
   }
 
   note(words: string): void {
@@ -141,5 +152,6 @@ export class SheetWriter {
   }
 }
 
+const BODY_PT = 9.5
 /** Between two columns, mm. */
 const GUTTER = 9
