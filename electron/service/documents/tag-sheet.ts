@@ -64,6 +64,7 @@ export function tagMarks(tag: Tag, measure: Measure): readonly Mark[] {
 const TEXT_X = 26
 const QR_SIDE = 16
 const PRICE_WIDTH_MM = 23
+const PRICE_SIZES_PT = [13, 11, 9, 7, 6] as const
 
 function frame(): readonly Mark[] {
   const stroke = { colour: EDGE, widthMm: 0.15 }
@@ -112,14 +113,8 @@ function heading(tag: Tag, measure: Measure): readonly Mark[] {
   const colourway = wrapText({ ...box, text: tag.colourway }, measure)[0] ?? ''
   const marks: Mark[] = [...nameMarks(tag.name, widthMm, measure)]
   marks.push(text(TEXT_X, 14.6, colourway, { sizePt: 8.5, colour: SOFT }))
-  if (tag.price !== null) {
-    const sizes = [13, 11, 9, 7]
-    const fits = (size: number) => measure(tag.price ?? '', 'text-strong', size) <= PRICE_WIDTH_MM
-    const sizePt = sizes.find(fits) ?? 6
-    const style = { face: 'text-strong', sizePt, align: 'right' } as const
-    marks.push(text(TAG.widthMm - 5, 15, tag.price, style))
-  }
   const right = TAG.widthMm - 5
+  if (tag.price !== null) marks.push(text(right, 15, tag.price, priceStyle(tag.price, measure)))
   marks.push({
     kind: 'line',
     fromMm: [TEXT_X, 17.2],
@@ -128,6 +123,13 @@ function heading(tag: Tag, measure: Measure): readonly Mark[] {
     colour: EDGE,
   })
   return marks
+}
+
+/** As large as fits beside the colourway. */
+function priceStyle(price: string, measure: Measure) {
+  const face = 'text-strong'
+  const sizePt = PRICE_SIZES_PT.find((size) => measure(price, face, size) <= PRICE_WIDTH_MM)
+  return { face, sizePt: sizePt ?? PRICE_SIZES_PT[4], align: 'right' } as const
 }
 
 /** The name on one line, as large as fits; a very long one small on two. */
@@ -142,14 +144,17 @@ function nameMarks(name: string, widthMm: number, measure: Measure): readonly Ma
 const DETAIL_SIZES_PT = [6.6, 6.2, 5.8, 5.4, 5] as const
 const DETAILS_TOP_MM = 20.6
 const PARAGRAPH_GAP_MM = 0.9
+/** From the last of the details to the maker's first line, at least. */
+const ABOVE_MAKER_MM = 2.6
 
 /** What it is made of, its care and its caution, as large as all of it fits above the maker's name. */
 function details(tag: Tag, measure: Measure): readonly Mark[] {
-  const roomMm = makerLines(tag, measure)[0]?.yMm ?? TAG.heightMm - 2
+  const lastMm = (makerLines(tag, measure)[0]?.yMm ?? TAG.heightMm - 2) - ABOVE_MAKER_MM
+  const isInRoom = ({ yMm }: Line) => yMm <= lastMm
   const tries = DETAIL_SIZES_PT.map((sizePt) => detailLines(tag, sizePt, measure))
-  const fitting = tries.find((lines) => bottomOf(lines) <= roomMm - 2.6) ?? tries.at(-1) ?? []
+  const fitting = tries.find((lines) => lines.every(isInRoom)) ?? tries.at(-1) ?? []
   return fitting
-    .filter(({ yMm }) => yMm <= roomMm - 2.6)
+    .filter(isInRoom)
     .map(({ words, yMm, sizePt }) => text(TEXT_X, yMm, words, { sizePt }))
 }
 
@@ -177,10 +182,6 @@ function detailLines(tag: Tag, sizePt: number, measure: Measure): readonly Line[
     yMm += PARAGRAPH_GAP_MM
   }
   return lines
-}
-
-function bottomOf(lines: readonly Line[]): number {
-  return lines.at(-1)?.yMm ?? 0
 }
 
 function leadingMm(sizePt: number): number {
