@@ -42,11 +42,6 @@ function firstPanel({ parts }: DesignBody): Panel | undefined {
   return parts.find((part): part is Panel => part.kind === 'panel')
 }
 
-/** Whether a finding that no strand carries is drawn, by its name. */
-export function isSeen({ name }: Extra): boolean {
-  return seatOf(name) !== 'unseen'
-}
-
 function seatOf(name: string): Seat {
   if (/\b(stud|post|pin|back|clutch)s?\b/i.test(name)) return 'unseen'
   if (/\b(clasp|end|cap|bar|crimp)s?\b/i.test(name)) return 'ends'
@@ -73,12 +68,7 @@ function barAlong(geometry: PartGeometry, way: PointMm): PlacedFinding {
 
 /** The two ways out of a panel over its short ends. */
 function shortEnds(geometry: PartGeometry): readonly PointMm[] {
-  const { xMm, yMm } = geometry
-  const span = (mm: Float32Array) => {
-    const [least, most] = mm.reduce(([a, b], v) => [Math.min(a, v), Math.max(b, v)], FAR)
-    return most - least
-  }
-  const isTall = span(yMm) >= span(xMm)
+  const isTall = spanOf(geometry.yMm) >= spanOf(geometry.xMm)
   return isTall
     ? [UP, { x: 0, y: 1 }]
     : [
@@ -88,6 +78,15 @@ function shortEnds(geometry: PartGeometry): readonly PointMm[] {
 }
 
 const FAR: readonly [number, number] = [Infinity, -Infinity]
+
+function spanOf(mm: Float32Array): number {
+  let [least, most] = FAR
+  for (const at of mm) {
+    least = Math.min(least, at)
+    most = Math.max(most, at)
+  }
+  return most - least
+}
 
 /** The middle of a panel's outermost beads on one side, and how far they reach along it, mm. */
 function edgeOf(geometry: PartGeometry, way: PointMm): Readonly<{ at: PointMm; acrossMm: number }> {

@@ -2,7 +2,6 @@ import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { findForm, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { indexBeads } from '../../../../shared-core/chart/bead-index.ts'
-import { toChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import { chartFromOutline } from '../../../../shared-core/chart/outlines/chart-from-outline.ts'
 import {
   looseFindings,
@@ -12,8 +11,9 @@ import {
   findingCorners,
   findingOutline,
 } from '../../../../shared-core/design/assembly/placed-finding.ts'
-import type { DesignBody, Extra, Panel } from '../../../../shared-core/design/design.ts'
+import type { Extra } from '../../../../shared-core/design/design.ts'
 import { panelGeometry } from '../../../../shared-core/route/part-geometry.ts'
+import { designOf, panelOf } from '../a-design.ts'
 
 const form = findForm(referenceTables, 'cylinder-11/0')
 if (form === undefined) throw new Error('expected the reference form')
@@ -23,24 +23,8 @@ function band(columns: number, rows: number, ...findings: readonly Extra[]) {
   const drawn = chartFromOutline({ kind: 'band', stitch: 'loom', columns, rows })
   if (!drawn.ok || form === undefined) throw new Error('expected a band')
   const { chart } = drawn.value
-  const panel: Panel = {
-    kind: 'panel',
-    id: 'band',
-    name: 'Band',
-    chart: toChartJson(chart),
-    formId: form.id,
-    copies: 1,
-    mirrored: false,
-    route: {},
-  }
-  const body: DesignBody = {
-    unitName: 'band',
-    palette: [],
-    parts: [panel],
-    extras: findings,
-    threadId: 'nylon-d',
-    needleSize: '10',
-  }
+  const panel = panelOf(chart)
+  const body = designOf([panel], { extras: findings })
   const geometry = panelGeometry(chart, indexBeads(chart), form, 0.2)
   return { body, panel, geometry, at: panelFindings(body, panel, geometry) }
 }
@@ -76,6 +60,13 @@ describe('panelFindings', () => {
     expect(at[2]?.at.x).toBeCloseTo(middle + wide / 4, 4)
   })
 
+  it('shares what a unit has among the copies of its first panel, five beside each other at the most', () => {
+    const { body, panel, geometry } = band(6, 6, finding('Jump ring', 6))
+    const drawn = (copies: number) => panelFindings(body, { ...panel, copies }, geometry).length
+    expect([1, 2, 3, 12].map(drawn)).toEqual([5, 3, 2, 1])
+    expect(panelFindings(body, { ...panel, id: 'second' }, geometry)).toEqual([])
+  })
+
   it('draws no stud, which is behind the work, and nothing whose name tells no place', () => {
     expect(band(6, 6, finding('Ear stud', 2), finding('Fitting')).at).toEqual([])
   })
@@ -106,9 +97,15 @@ describe('findingCorners', () => {
             expect(numbers[i + 1]).toBeLessThanOrEqual(Math.max(...ys) + 1e-6)
           }
         }
-        const turned = findingCorners({ ...upright, way: { x: Math.sin(by), y: -Math.cos(by) } })
-        turned.forEach(({ x, y }, i) => {
-          expect(Math.hypot(x, y)).toBeCloseTo(Math.hypot(xs[i] ?? 0, ys[i] ?? 0), 6)
+        const [at, way] = [
+          { x: 7, y: -3 },
+          { x: Math.sin(by), y: -Math.cos(by) },
+        ]
+        // A corner so far beside the way and so far along it, wherever the way goes.
+        findingCorners({ ...upright, at, way }).forEach(({ x, y }, i) => {
+          const [beside, along] = [xs[i] ?? 0, -(ys[i] ?? 0)]
+          expect(x).toBeCloseTo(at.x - beside * way.y + along * way.x, 6)
+          expect(y).toBeCloseTo(at.y + beside * way.x + along * way.y, 6)
         })
       }),
     )
