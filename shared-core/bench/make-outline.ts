@@ -58,7 +58,7 @@ function copyOf({ name }: Strand, copy: number, copies: number): OutlineStretch 
 
 /**
  * Where a hand is in a make: the piece, and the row as the maker counts it (or two strung together) of
- * how many, or the strand and which of its copies, 1-based. `undefined` where the design has no such place, as after the last.
+ * how many, or the strand and which of its copies, 1-based.
  */
 export type HandAt = Readonly<{
   piece: string
@@ -73,7 +73,10 @@ export type HandAt = Readonly<{
     | Readonly<{ kind: 'strand'; name: string; number: number; of: number }>
 }>
 
-/** Finds a place in an outline. Before the first row it is at that row. */
+/**
+ * Finds a place in an outline. Before the first row it is at that row; `undefined` where the design has
+ * no such place, as after the last step.
+ */
 export function handAt(
   outline: MakeOutline,
   { copy, part, step }: ReaderPlace,

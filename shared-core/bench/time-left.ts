@@ -16,8 +16,8 @@ export type PaceSeen = Readonly<{ workedS: number; madeS: number }>
 /**
  * The time left from a step on, by this make's own pace as far as it is known.
  *
- * The pace the script was written with counts as ten minutes of evidence; what was seen as the rest. `measured` once as
- * much as that has been made, else as well known as the pace.
+ * The pace the script was written with counts as ten minutes of evidence; what was seen as the rest.
+ * `measured` once as much as that has been made, else as well known as the pace.
  */
 export function timeLeft(map: ReaderMap, at: number, { workedS, madeS }: PaceSeen): TimeLeft {
   const pace = (workedS + TRUSTED_S) / (madeS + TRUSTED_S)

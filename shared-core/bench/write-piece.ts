@@ -87,7 +87,9 @@ export function writeLoosePiece(writing: Writing, ready: ReadyStrand): OnePiece 
   const { id, name } = ready.strand
   const stretches = looseJourney(ready, writing.context, LOOP_ROUNDS).strands.map((laid) =>
     strandStretch(writing, laid, {
-      ...{ copy: 0, copies: 1, joined: undefined },
+      copy: 0,
+      copies: 1,
+      joined: undefined,
       route: routeAsUsed(laid.events, writing.context.threadUse),
     }),
   )

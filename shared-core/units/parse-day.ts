@@ -11,11 +11,11 @@ const MOST_DAYS_AWAY = 3_650
 
 /**
  * A day as it is said at a workbench: whatever `parseDate` reads, and beside it `today`, `tomorrow`,
- * `yesterday`, `in 9 days`, `3 days ago`, `4 Dec`, `4.12.`, each with its weekday before it if she likes.
+ * `yesterday`, `in 9 days`, `3 days ago`, `4 Dec`, `4.12.`, each with its weekday before it or not.
  *
  * Without a year the nearest such day to `today` is meant, before or after, that falls on the weekday
- * if one is named. A weekday must be the day's own. Understood is the day with how far away it is. Refusals: those of `parseDate`, and
- * `other-weekday`.
+ * if one is named. A weekday must be the day's own. Understood is the day with how far away it is.
+ * Refusals: those of `parseDate`, and `other-weekday`.
  */
 export function parseDay(text: string, options: DayOptions): ParseResult<CalendarDate> {
   const { today, ...place } = options

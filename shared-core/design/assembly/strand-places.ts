@@ -51,7 +51,10 @@ export function ringPlaces(from: PointMm, lengthsMm: readonly number[]): StrandP
   return loopPlaces(from, from, DOWN, lengthsMm)
 }
 
-/** The hole ends of a strand's beads for its thread: an even or odd direction code of a fringe is down or up. */
+/**
+ * The hole ends of a strand's beads for its thread: down is the end away from the panel, and the end
+ * towards it past the fold of a loop.
+ */
 export function strandEnds(places: StrandPlaces, isFolded: (bead: number) => boolean): HoleEnds {
   const isFar = (bead: number, edge: number) => (edge === DOWN) !== isFolded(bead)
   return {
