@@ -26,6 +26,14 @@ describe('writeJson', () => {
     expect(JSON.parse(await written(value))).toEqual({ b: [null, {}], d: [] })
   })
 
+  it('stops where the reader closes its end', async () => {
+    const stream = new PassThrough()
+    stream.once('data', () => stream.destroy())
+    const events = Array.from({ length: 40_000 }, (_, bead) => ({ kind: 'pick', bead }))
+    await writeJson({ events, more: events }, stream)
+    expect(stream.destroyed).toBe(true)
+  })
+
   it('gives an entry of a long list a line of its own, however slowly it is read', async () => {
     const events = Array.from({ length: 40_000 }, (_, bead) => ({ kind: 'pick', bead }))
     const all = await written({ events })

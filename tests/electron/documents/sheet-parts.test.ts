@@ -52,15 +52,16 @@ describe('patternSheet', () => {
       const pages = patternSheet(sheetOfSample(name, { audience }), measureText)
       const on = (words: string) =>
         pages.findIndex((page) => wordsOf(page).some((w) => w.startsWith(words)))
+      expect(on('Take care')).toBeGreaterThan(0)
       expect(on('Old or unknown beads')).toBe(on('Take care'))
     }
   })
 
   it.each(NAMES)('writes every length of thread of %s in metres or centimetres', (name) => {
     const words = patternSheet(sheetOfSample(name), measureText).flatMap(wordsOf)
-    expect(words.filter((text) => /needle with|warp of/.test(text)).join(' ')).not.toMatch(
-      /\d{3} mm/,
-    )
+    const told = words.join(' ')
+    expect(told).toMatch(/needle with \d[\d.]*\s(?:m|cm)\b/)
+    expect(told).not.toMatch(/(?:needle with|warp of) \d{3,}\smm/)
   })
 })
 

@@ -244,6 +244,16 @@ describe('every call of the contract', () => {
     },
   )
 
+  it.each(['history.undo', 'history.redo'] as const)(
+    '%s tells of every topic that an act may change',
+    (name) => {
+      const topics = new Set(
+        Object.values(calls).flatMap((call) => (call.undoable ? [...call.changes] : [])),
+      )
+      expect(calls[name].changes).toEqual(expect.arrayContaining([...topics]))
+    },
+  )
+
   it('workshop.begin is refused where there is a workshop', async () => {
     const refusal = await studio.refused('workshop.begin', inputs['workshop.begin'])
     expect(refusal).toMatchObject({ code: 'workshop-there' })

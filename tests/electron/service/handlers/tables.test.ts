@@ -176,7 +176,22 @@ describe('tables.removeForm and tables.removeThread', () => {
     })
   })
 
-  it('refuse one that lies on the drawing table, or would come back there by undo', async () => {
+  it('refuse one that lies on the drawing table after its version was taken back', async () => {
+    const { designId } = workshop
+    await addOwn()
+    const { name, tags } = await ask('designs.read', { id: designId })
+    const body = { ...smallBody, threadId: saltCord.id }
+    await ask('designs.save', { id: designId, name, tags, body, note: '' })
+    await ask('drafts.open', { designId })
+    await ask('history.undo', {})
+    expect(await refused('tables.removeThread', { id: saltCord.id })).toMatchObject({
+      code: 'in-use',
+    })
+    await ask('drafts.forget', { designId })
+    await ask('tables.removeThread', { id: saltCord.id })
+  })
+
+  it('refuse one that would come back to the drawing table by redo', async () => {
     const { designId } = workshop
     await addOwn()
     await ask('drafts.open', { designId })
