@@ -3,6 +3,7 @@ import type { BeadTables } from '../../shared-core/beads/user-forms.ts'
 import { makeOutline } from '../../shared-core/bench/make-outline.ts'
 import type { DesignBody } from '../../shared-core/design/design.ts'
 import { readDesign } from '../../shared-core/design/read-design.ts'
+import type { DesignReading } from '../../shared-core/design/reading.ts'
 import type { VersionFacts } from './store/facts.ts'
 import { ownTables } from './store/table-rows.ts'
 import type { View } from './store/view.ts'
@@ -73,10 +74,25 @@ async function readAndKeep(
   const body = JSON.parse(row.body_json) as DesignBody
   const read = readDesign(body, tables)
   if (!read.ok) throw new Error(`version ${versionId} was saved readable: ${read.error.message}`)
-  const reading = read.value
+  const facts = factsFrom(row.design_id, body, read.value, own)
+  const kept = { edition: READING_EDITION, reading_json: JSON.stringify(facts) }
+  await trx
+    .insertInto('version_reading')
+    .values({ version_id: versionId, ...kept })
+    .onConflict((conflict) => conflict.column('version_id').doUpdateSet(kept))
+    .execute()
+  memory.set(versionId, facts)
+}
+
+function factsFrom(
+  designId: string,
+  body: DesignBody,
+  reading: DesignReading,
+  own: OwnTables,
+): VersionFacts {
   const formIds = formsOf(body)
-  const facts: VersionFacts = {
-    designId: row.design_id,
+  return {
+    designId,
     formIds,
     ownFigures: ownFigures({ formIds, threadId: body.threadId }, own),
     unitName: body.unitName,
@@ -94,13 +110,6 @@ async function readAndKeep(
     labour: reading.labour,
     outline: makeOutline(body, reading),
   }
-  const kept = { edition: READING_EDITION, reading_json: JSON.stringify(facts) }
-  await trx
-    .insertInto('version_reading')
-    .values({ version_id: versionId, ...kept })
-    .onConflict((conflict) => conflict.column('version_id').doUpdateSet(kept))
-    .execute()
-  memory.set(versionId, facts)
 }
 
 /** Every bead form a body names, each once. */

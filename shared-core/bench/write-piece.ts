@@ -40,11 +40,8 @@ export function writePanelPiece(
     return isMirrored ? mirrorRoute(used, own, image) : used
   }
   const words = panelStepWords(chart.stitch, index, context.strands)
-  const tally = tallyOf(
-    context,
-    panel.id,
-    Array.from(index.slotOf, (slot) => context.formOfSlot(slot, form)),
-  )
+  const forms = Array.from(index.slotOf, (slot) => context.formOfSlot(slot, form))
+  const tally = tallyOf(context, panel.id, forms)
   const first = writeStretch(
     {
       part: { partId: panel.id, name: panel.name, kind: 'panel', copy: 0, copies: 1 },

@@ -55,9 +55,18 @@ export function resolveDesign(
   }
   const beads = strands.reduce((sum, { strand, slots }) => sum + strand.copies * slots.length, 0)
   if (beads > MAX_CELLS) return tooManyBeads(beads)
-  const formOfSlot = (slot: number, fallback: BeadForm) =>
-    forms.get(body.palette[slot]?.formId ?? '') ?? fallback
-  const context = {
+  return ok({ context: contextOf(body, options, { thread, needle, forms }), panels, strands })
+}
+
+type Named = Pick<ReadContext, 'thread' | 'needle'> &
+  Readonly<{ forms: ReadonlyMap<string, BeadForm> }>
+
+function contextOf(
+  body: DesignBody,
+  options: ReadOptions,
+  { thread, needle, forms }: Named,
+): ReadContext {
+  return {
     body,
     options,
     thread,
@@ -66,9 +75,8 @@ export function resolveDesign(
     pace: options.pace ?? referencePace,
     threadUse: options.threadUse ?? referenceThreadUse,
     checkpoint: checkpointOf(options.isCancelled),
-    formOfSlot,
+    formOfSlot: (slot, fallback) => forms.get(body.palette[slot]?.formId ?? '') ?? fallback,
   }
-  return ok({ context, panels, strands })
 }
 
 function unknown(what: 'thread' | 'needle' | 'form', field: string, id: string) {

@@ -79,18 +79,20 @@ async function valueOfDifference(act: Act, lot: Row<'lot'>, difference: number):
   return 0 - (valuer.issue(lot.material_id, [-difference])[0] ?? 0)
 }
 
+function refuseFormless(name: string): never {
+  return refuse(
+    'not-a-bead',
+    `${name} has no bead form, so its beads cannot be told from their weight.`,
+    'Give it its bead form first.',
+    'materialId',
+  )
+}
+
 export const addWeighing: ActHandler<'weighings.add'> = async (act, input) => {
   const material = await getRow(act.trx, 'material', input.materialId, 'materialId')
   const tables = await workshopTables(act.trx)
   const form = material.form_id === null ? undefined : findForm(tables, material.form_id)
-  if (form === undefined) {
-    return refuse(
-      'not-a-bead',
-      `${material.name} has no bead form, so its beads cannot be told from their weight.`,
-      'Give it its bead form first.',
-      'materialId',
-    )
-  }
+  if (form === undefined) return refuseFormless(material.name)
   const { scaleResolutionMg } = await getWorkshop(act.trx)
   const checked = checkWeighing(
     {

@@ -1,4 +1,6 @@
+import type { BeadForm } from '../../../shared-core/beads/bead-form.ts'
 import { findForm } from '../../../shared-core/beads/bead-tables.ts'
+import type { CullCount } from '../../../shared-core/design/learn-culls.ts'
 import { readLearning } from '../learned.ts'
 import { getRow } from '../store/find-row.ts'
 import { toFlag } from '../store/material-rows.ts'
@@ -24,14 +26,7 @@ export const readPace: QueryHandler<'workshop.pace'> = async (reading) => {
     },
     cullCounts: [...culls].flatMap(([formId, counts]) => {
       const form = findForm(tables, formId)
-      if (form === undefined) return []
-      return [
-        {
-          ...{ formId, formName: form.name, table: form.cullRate },
-          handled: counts.reduce((sum, count) => sum + count.handled, 0),
-          culled: counts.reduce((sum, count) => sum + count.culled, 0),
-        },
-      ]
+      return form === undefined ? [] : [countedCulls(form, counts)]
     }),
     makes: makes.flatMap((make) => {
       const known = facts.get(make.version_id)
@@ -49,6 +44,14 @@ export const readPace: QueryHandler<'workshop.pace'> = async (reading) => {
         },
       ]
     }),
+  }
+}
+
+function countedCulls(form: BeadForm, counts: readonly CullCount[]) {
+  return {
+    ...{ formId: form.id, formName: form.name, table: form.cullRate },
+    handled: counts.reduce((sum, count) => sum + count.handled, 0),
+    culled: counts.reduce((sum, count) => sum + count.culled, 0),
   }
 }
 

@@ -25,8 +25,8 @@ export type Act = View &
     insert: <T extends KeptName>(table: T, row: NewRow<T>) => Promise<void>
     /** Changes columns of a row and says whether any did; columns that stay as they are are not recorded. */
     update: <T extends KeptName>(table: T, id: string, patch: Patch<T>) => Promise<boolean>
-    /** Takes a row out of account; it stays in the file, and undo brings it back. */
-    remove: (table: KeptName, id: string) => Promise<void>
+    /** Takes a row out of account and says whether it was not already; it stays in the file, and undo brings it back. */
+    remove: (table: KeptName, id: string) => Promise<boolean>
     /** Adds a line to a ledger and gives its number. */
     append: <T extends LedgerName>(table: T, line: NewLine<T>) => Promise<number>
   }>
@@ -62,21 +62,10 @@ export function openAct({ view, call, atMs, newId, fixed }: Opening): OpenAct {
   const changes: Change[] = []
   const any = anyTable(trx)
 
-  async function update(table: KeptName, id: string, patch: Readonly<Record<string, unknown>>) {
-    const row = await any.read(table, id)
-    const changed = Object.keys(patch).filter((column) => row[column] !== patch[column])
-    if (changed.length === 0) return false
-    const before = pick(row, changed)
-    const after = pick(patch, changed)
-    await any.write(table, id, after)
-    changes.push({
-      kind: 'update',
-      table_name: table,
-      row_id: id,
-      before_json: JSON.stringify(before),
-      after_json: JSON.stringify(after),
-    })
-    return true
+  async function update(table: KeptName, id: string, patch: AnyRow) {
+    const change = await updateChange(any, table, id, patch)
+    if (change !== undefined) changes.push(change)
+    return change !== undefined
   }
 
   return {
@@ -88,9 +77,7 @@ export function openAct({ view, call, atMs, newId, fixed }: Opening): OpenAct {
       changes.push(plainChange('insert', table, String((row as unknown as { id: string }).id)))
     },
     update,
-    remove: async (table, id) => {
-      await update(table, id, { removed_by: actionId })
-    },
+    remove: (table, id) => update(table, id, { removed_by: actionId }),
     append: async (table, line) => {
       const own = { at_ms: atMs, action_id: actionId, head_id: null, reverses_id: null }
       const id = await any.add(table, { ...line, ...own })
@@ -102,6 +89,27 @@ export function openAct({ view, call, atMs, newId, fixed }: Opening): OpenAct {
       await keep(trx, { id: actionId, call, atMs, label, fixed }, changes)
       return true
     },
+  }
+}
+
+/** Writes the columns that differ; nothing where none does. */
+async function updateChange(
+  any: ReturnType<typeof anyTable>,
+  table: KeptName,
+  id: string,
+  patch: AnyRow,
+): Promise<Change | undefined> {
+  const row = await any.read(table, id)
+  const changed = Object.keys(patch).filter((column) => row[column] !== patch[column])
+  if (changed.length === 0) return undefined
+  const [before, after] = [pick(row, changed), pick(patch, changed)]
+  await any.write(table, id, after)
+  return {
+    kind: 'update',
+    table_name: table,
+    row_id: id,
+    before_json: JSON.stringify(before),
+    after_json: JSON.stringify(after),
   }
 }
 
