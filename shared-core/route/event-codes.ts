@@ -79,9 +79,9 @@ export const ROW = 6
 export const FINDING = 7
 /** A half hitch is tied. */
 export const KNOT = 8
-/** A length begins. */
+/** A length begins: `a` mm to cut, `b` mm of them stay in the work. */
 export const ADD_THREAD = 9
 /** An end is cut off. */
 export const CUT = 10
-/** A warp is hung. */
+/** A warp is hung: `a` mm to cut, `b` mm of them stay in the work. */
 export const WARP = 11

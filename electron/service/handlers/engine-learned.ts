@@ -49,12 +49,16 @@ function checkCullRate(formId: string, rate: Spread): void {
   )
 }
 
+/** Less or more than this no hand uses; chosen by us, far beyond what is ever learnt. */
+const THREAD_USE = { least: 0.5, most: 2 } as const
+
 function checkThreadUse(use: Spread): void {
-  if (use.low >= 0.5 && use.high <= 2 && isOrdered(use)) return
+  const { least, most } = THREAD_USE
+  if (use.low >= least && use.high <= most && isOrdered(use)) return
   refuse(
     'thread-use-range',
     `Thread used over thread reckoned reads ${inWords(use)}.`,
-    'Give a ratio from 0.5 to 2, with low up to value and value up to high; 1 is as reckoned.',
+    `Give a ratio from ${least} to ${most}, with low up to value and value up to high; 1 is as reckoned.`,
     'threadUse',
   )
 }
