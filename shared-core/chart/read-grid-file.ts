@@ -1,6 +1,6 @@
 import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
-import { formatCount } from '../units/format-number.ts'
+import { formatCount, formatCounted } from '../units/format-number.ts'
 import { type Chart, type ChartRow, type StitchKind, slotLabel } from './chart.ts'
 import { MAX_CELLS, MAX_COLUMNS, MAX_ROWS } from './chart-limits.ts'
 import { countSlots } from './count-slots.ts'
@@ -224,11 +224,7 @@ function sizeNote({ rows }: Chart, beads: number, slots: readonly string[]): str
   const named = slots.length > 12 ? `${slots.slice(0, 12).join(', ')} and more` : slots.join(', ')
   const slotText =
     slots.length === 0 ? 'no slots' : `${slots.length === 1 ? 'slot' : 'slots'} ${named}`
-  return `${counted(rows.length, 'row')}, ${counted(beads, 'bead')}, ${slotText}.`
-}
-
-function counted(count: number, noun: string): string {
-  return `${formatCount(count)} ${noun}${count === 1 ? '' : 's'}`
+  return `${formatCounted(rows.length, 'row')}, ${formatCounted(beads, 'bead')}, ${slotText}.`
 }
 
 function refuse(

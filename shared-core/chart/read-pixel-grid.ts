@@ -2,7 +2,7 @@ import { colourNames } from '../colour/colour-name.ts'
 import type { Picture } from '../colour/picture/picture.ts'
 import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
-import { formatCount } from '../units/format-number.ts'
+import { formatCount, formatCounted } from '../units/format-number.ts'
 import type { Chart, ChartRow, StitchKind } from './chart.ts'
 import { MAX_CELLS, MAX_COLUMNS, MAX_ROWS } from './chart-limits.ts'
 import { normaliseChart } from './normalise-chart.ts'
@@ -112,14 +112,10 @@ type Found = Readonly<{ stitch: StitchKind; beads: number; colours: readonly Gri
 function notesOf({ width, height }: Picture, { stitch, beads, colours }: Found): readonly string[] {
   const holes = width * height - beads
   return [
-    `${counted(width, 'pixel')} by ${formatCount(height)}, read as ${stitchName(stitch)}: ${counted(beads, 'bead')} in ${counted(colours.length, 'colour')}.`,
+    `${formatCounted(width, 'pixel')} by ${formatCount(height)}, read as ${stitchName(stitch)}: ${formatCounted(beads, 'bead')} in ${formatCounted(colours.length, 'colour')}.`,
     gridRule(stitch),
-    ...(holes === 0 ? [] : [`${counted(holes, 'see-through pixel')} left without a bead.`]),
+    ...(holes === 0 ? [] : [`${formatCounted(holes, 'see-through pixel')} left without a bead.`]),
   ]
-}
-
-function counted(count: number, noun: string): string {
-  return `${formatCount(count)} ${noun}${count === 1 ? '' : 's'}`
 }
 
 /** The refusal of a picture with more pixels than a chart has places; width and height in pixels. */

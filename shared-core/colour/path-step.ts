@@ -39,7 +39,7 @@ export function pathText(outline: readonly PathStep[], digits = 3): string {
 }
 
 /** Share of a radius at which a quarter circle's control points stand. @source common: 4/3 (sqrt 2 - 1) */
-const QUARTER = 0.5522847498
+export const QUARTER = 0.5522847498
 
 /** An ellipse round a centre; `isHole` runs the other way round, so that it cuts a hole by the nonzero rule. */
 export function ellipse(

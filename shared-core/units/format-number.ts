@@ -27,6 +27,11 @@ export function formatCount(value: number): string {
   return formatNumber(String(value), '.')
 }
 
+/** A count with its noun, which takes an s where they are not one: `1 bead`, `12 500 beads`. */
+export function formatCounted(count: number, noun: string): string {
+  return `${formatCount(count)} ${noun}${count === 1 ? '' : 's'}`
+}
+
 /** A plain decimal without the zeros at its end: `12.500` is `12.5`, `3.00` is `3`. */
 export function withoutTrailingZeros(decimal: string): string {
   return decimal.includes('.') ? decimal.replace(/\.?0+$/, '') : decimal

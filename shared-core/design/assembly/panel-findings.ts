@@ -1,7 +1,7 @@
 import type { PartGeometry } from '../../route/part-geometry.ts'
 import type { PointMm } from '../../stitches/strand/point-mm.ts'
 import type { DesignBody, Extra, Panel } from '../design.ts'
-import { isHook, type PlacedFinding } from './placed-finding.ts'
+import { isHook, type PlacedFinding, shapeOfFinding } from './placed-finding.ts'
 
 /** Where a finding sits on a panel: at its top, along both of its ends, or unseen behind it. */
 type Seat = 'top' | 'ends' | 'unseen'
@@ -54,7 +54,7 @@ const MOST_BESIDE = 5
 
 function atTop(geometry: PartGeometry, { name }: Extra, count: number): readonly PlacedFinding[] {
   const { at, acrossMm } = edgeOf(geometry, UP)
-  const shape = isHook(name) ? 'hook' : 'ring'
+  const shape = shapeOfFinding(name)
   const many = Math.min(count, MOST_BESIDE)
   return Array.from({ length: many }, (_, i) => {
     const x = at.x + ((i + 0.5) / many - 0.5) * acrossMm

@@ -1,4 +1,10 @@
-import { ellipse, type PathStep, placedOutline, roundedBox } from '../../colour/path-step.ts'
+import {
+  ellipse,
+  type PathStep,
+  placedOutline,
+  QUARTER,
+  roundedBox,
+} from '../../colour/path-step.ts'
 import { leanOf } from '../../stitches/strand/loop-arc.ts'
 import type { PointMm } from '../../stitches/strand/point-mm.ts'
 
@@ -25,7 +31,7 @@ const BEYOND_MM = 0.4
 /** Thickness of the wire that rings and hooks are drawn with, mm. */
 export const WIRE_MM = 0.8
 
-/** The shape a finding on a strand is drawn in, told by its name: a hook for ear wires, else a ring. */
+/** The shape a finding that hangs is drawn in, told by its name: a hook for ear wires, else a ring. */
 export function shapeOfFinding(name: string): FindingShape {
   return isHook(name) ? 'hook' : 'ring'
 }
@@ -53,9 +59,9 @@ export function findingOutline({ shape, acrossMm }: PlacedFinding): Readonly<{
   return { outline: shape === 'hook' ? [...ring, ...hookLine()] : ring, isSolid: false }
 }
 
-/** A wire that rises from its ring, turns over and hangs down behind. */
+/** A wire that rises from its ring, turns over and hangs down behind, its end bent away a little, mm. */
 function hookLine(): readonly PathStep[] {
-  const [top, side, control] = [-HOOK_MM, BEND_MM, BEND_MM * 0.5522847498]
+  const [top, side, control] = [-HOOK_MM, BEND_MM, BEND_MM * QUARTER]
   const bend = top + BEND_MM
   return [
     ['M', 0, -RING_MM],
