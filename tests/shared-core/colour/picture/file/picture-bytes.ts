@@ -96,17 +96,16 @@ function pixelsOf(bytes: Uint8Array): Uint8Array {
   return bytes.slice(PNG_SIGNATURE.length + 25 + 8, bytes.length - 12 - 4)
 }
 
+/** A part of a JPEG: its marker, its length and what it holds. */
+function segment(marker: number, data: readonly number[]): readonly number[] {
+  return [0xff, marker, ...u16(data.length + 2), ...data]
+}
+
 /**
  * A whole CMYK JPEG of 8 by 8 pixels, all half tones: every coefficient is nought, so each of the four
  * components is two bits, the shortest codes of tables that have one code each.
  */
 export function cmykJpeg(): Uint8Array {
-  const segment = (marker: number, data: readonly number[]) => [
-    0xff,
-    marker,
-    ...u16(data.length + 2),
-    ...data,
-  ]
   const oneCode = [1, ...Array(15).fill(0), 0]
   const parts = [1, 2, 3, 4]
   return join(
@@ -128,12 +127,6 @@ export function jpeg({ width, height, channels = 3, isTorn = false }: JpegMade):
   const parts = Array.from({ length: channels }, (_, at) => [at + 1, 0x11, 0])
   const frame = [8, ...u16(height), ...u16(width), channels, ...parts.flat()]
   const scan = [channels, ...parts.flatMap(([id = 0]) => [id, 0]), 0, 63, 0]
-  const segment = (marker: number, data: readonly number[]) => [
-    0xff,
-    marker,
-    ...u16(data.length + 2),
-    ...data,
-  ]
   // A thumbnail of its own stands before the frame, with an end marker that is not the picture's.
   const thumbnail = segment(0xe1, [1, 2, 0xff, 0xd9])
   const start = [0xff, 0xd8, ...thumbnail, ...segment(0xc4, [0, 1]), ...segment(0xc2, frame)]
