@@ -170,8 +170,6 @@ function weighedSlot(slot: SlotCount, facts: VersionFacts, fillings: Fillings): 
   const calibration = materialId === undefined ? undefined : fillings.calibrations.get(materialId)
   const entry = facts.palette.find(({ label }) => label === slot.label)
   const form = entry && findForm(fillings.tables, entry.formId)
-  const { cullRates } = fillings.learned
-  // As the tables have it already.
-  if (form === undefined || (calibration === undefined && !(form.id in cullRates))) return slot
-  return weighSlot(slot, form, { calibration, cullRates })
+  if (form === undefined) return slot
+  return weighSlot(slot, form, { calibration, cullRates: fillings.learned.cullRates })
 }

@@ -21,12 +21,8 @@ export const saveForm: ActHandler<'tables.saveForm'> = async (act, { form: typed
   const refusals = formRefusals(form, 'form')
   if (refusals.length > 0) refuseFirst(refusals)
   refuseTwin(forms, form, 'form.name', 'form')
-  const before = forms.some((one) => one.id === id)
-  await putForm(act, form)
-  return {
-    value: { id },
-    label: `${before ? 'Saved' : 'Added'} the form ${form.name}`,
-  }
+  const put = await putForm(act, form)
+  return { value: { id }, label: `${put === 'added' ? 'Added' : 'Saved'} the form ${form.name}` }
 }
 
 export const saveThread: ActHandler<'tables.saveThread'> = async (act, { thread: typed }) => {
@@ -42,7 +38,9 @@ export const saveThread: ActHandler<'tables.saveThread'> = async (act, { thread:
   const refusals = threadRefusals(thread, 'thread')
   if (refusals.length > 0) refuseFirst(refusals)
   refuseTwin(threads, thread, 'thread.name', 'thread')
-  const before = threads.some((one) => one.id === id)
-  await putThread(act, thread)
-  return { value: { id }, label: `${before ? 'Saved' : 'Added'} the thread ${thread.name}` }
+  const put = await putThread(act, thread)
+  return {
+    value: { id },
+    label: `${put === 'added' ? 'Added' : 'Saved'} the thread ${thread.name}`,
+  }
 }
