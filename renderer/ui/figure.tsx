@@ -1,4 +1,5 @@
 import { useId } from 'react'
+import { bindUnits } from '../../shared-core/units/bind-units.ts'
 import type { Basis } from '../../shared-core/units/spread.ts'
 import { BasisMark, basisWords } from './basis-mark.tsx'
 import './figure.css'
@@ -41,7 +42,7 @@ export function Figure({
         <span id={id} className="figure-spread" role="tooltip">
           {told.join(', ')}
         </span>
-        {note !== undefined && <span className="figure-note">{note}</span>}
+        {note !== undefined && <span className="figure-note">{bindUnits(note)}</span>}
       </dd>
     </div>
   )

@@ -1,3 +1,4 @@
+import { bindUnits } from '../../../shared-core/units/bind-units.ts'
 import type { Face, Measure } from './draw-list.ts'
 
 export type TextBox = Readonly<{
@@ -9,7 +10,6 @@ export type TextBox = Readonly<{
 }>
 
 /** A number stays on the line of its unit, and what was bound by hand stays bound. */
-const NUMBER_BEFORE_UNIT = /(\d) (?=(?:mm|cm|m|mg|g|kg|%)(?![\p{L}\d]))/gu
 const BREAKS = /[^\S\u00a0\u202f]+/u
 
 /**
@@ -20,7 +20,7 @@ export function wrapText(box: TextBox, measure: Measure): readonly string[] {
   const fits = (line: string) => measure(line, box.face, box.sizePt) <= box.widthMm
   const lines: string[] = []
   let line = ''
-  for (const word of box.text.trim().replace(NUMBER_BEFORE_UNIT, '$1\u00a0').split(BREAKS)) {
+  for (const word of bindUnits(box.text.trim()).split(BREAKS)) {
     const longer = line === '' ? word : `${line} ${word}`
     if (fits(longer)) {
       line = longer

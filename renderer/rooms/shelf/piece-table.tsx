@@ -85,6 +85,7 @@ function columns(format: Format): readonly Column<Piece>[] {
     {
       key: 'design',
       head: 'Design',
+      width: '14rem',
       sortBy: ({ designName }) => designName,
       cell: ({ designName, colourwayName }) => (
         <>

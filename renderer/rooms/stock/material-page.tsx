@@ -2,6 +2,7 @@ import { useState } from 'react'
 import type { CallOutput } from '../../../shared-core/contract/calls.ts'
 import type { Format } from '../../app/format.ts'
 import { Room } from '../../app/room.tsx'
+import { todayDate } from '../../app/today.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -33,14 +34,16 @@ export function MaterialPage({ id }: Readonly<{ id: string }>) {
       title={title}
       back={{ href: '#/stock', label: 'Stock' }}
       actions={
-        <>
-          <Button icon="edit" onClick={() => setOpen('change')}>
-            Change
-          </Button>
-          <Button kind="primary" icon="add" onClick={() => setOpen('receive')}>
-            Take in a lot
-          </Button>
-        </>
+        value !== undefined && (
+          <>
+            <Button icon="edit" onClick={() => setOpen('change')}>
+              Change
+            </Button>
+            <Button kind="primary" icon="add" onClick={() => setOpen('receive')}>
+              Take in a lot
+            </Button>
+          </>
+        )
       }
       aside={value && <Figures detail={value} format={format} />}
     >
@@ -246,6 +249,14 @@ function Movements({ detail, format }: Readonly<{ detail: MaterialDetail; format
       rowKey={({ id }) => String(id)}
       columns={[
         { key: 'label', head: 'What', cell: ({ label }) => label },
+        {
+          key: 'on',
+          head: 'On',
+          sortBy: ({ atMs }) => atMs,
+          cell: ({ atMs }) => (
+            <span className="nowrap">{format.date(todayDate(new Date(atMs)))}</span>
+          ),
+        },
         { key: 'lot', head: 'Dye lot', cell: ({ lotId }) => lotName(lotId) },
         {
           key: 'quantity',

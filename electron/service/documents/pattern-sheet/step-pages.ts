@@ -1,4 +1,5 @@
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
+import { writeLengths } from '../../../../shared-core/route/write-lengths.ts'
 import { formatThread } from '../../../../shared-core/units/format-length.ts'
 import { threadMm } from '../../../../shared-core/units/length.ts'
 import type { SheetData } from './sheet-data.ts'
@@ -36,11 +37,8 @@ export function writeSteps(writer: SheetWriter, data: SheetData): void {
 
 /** Steps with their lengths of thread as the rest of the sheet writes them: `1410 mm` is 1.41 m. */
 function* withLengths(steps: Iterable<string>, { decimal }: SheetData): Generator<string> {
-  for (const words of steps) {
-    yield words.replace(/\b(\d{3,}) mm\b/g, (_, mm) =>
-      formatThread(threadMm(Number(mm)), { decimal }),
-    )
-  }
+  const write = (mm: number) => formatThread(threadMm(mm), { decimal })
+  for (const words of steps) yield writeLengths(words, write)
 }
 
 function numbered(writer: SheetWriter, number: number, words: string): void {

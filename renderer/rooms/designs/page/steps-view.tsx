@@ -1,6 +1,8 @@
 import { useMemo, useState } from 'react'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { writeLengths } from '../../../../shared-core/route/write-lengths.ts'
 import { go } from '../../../app/place.ts'
+import { useFormat } from '../../../app/use-format.ts'
 import { Select } from '../../../ui/select.tsx'
 import { Table } from '../../../ui/table.tsx'
 import type { PlainPart } from '../reading/plain-reading.ts'
@@ -18,6 +20,7 @@ export function StepsView({
   parts: readonly PlainPart[] | undefined
   onStep: (step: ShownStep) => void
 }>) {
+  const { thread } = useFormat()
   const [partId, setPartId] = useState(body.parts[0]?.id ?? '')
   const part = parts?.find((one) => one.partId === partId) ?? parts?.[0]
   const steps = useMemo(
@@ -48,7 +51,7 @@ export function StepsView({
         columns={[
           { key: 'step', head: 'Step', width: '4.5rem', cell: ({ at }) => at },
           { key: 'row', head: 'Row', align: 'end', width: '4rem', cell: ({ row }) => row + 1 },
-          { key: 'text', head: 'What to do', cell: ({ text }) => text },
+          { key: 'text', head: 'What to do', cell: ({ text }) => writeLengths(text, thread) },
         ]}
       />
     </div>

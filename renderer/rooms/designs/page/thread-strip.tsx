@@ -1,4 +1,6 @@
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import { writeLengths } from '../../../../shared-core/route/write-lengths.ts'
+import { useFormat } from '../../../app/use-format.ts'
 import { Button, IconButton } from '../../../ui/button.tsx'
 import { Select } from '../../../ui/select.tsx'
 import { type Player, stepAt } from '../thread/player.ts'
@@ -11,13 +13,14 @@ export function ThreadStrip({
   body,
   player,
 }: Readonly<{ thread: ThreadView; body: DesignBody; player: Player }>) {
+  const format = useFormat()
   if (reel === undefined) return <p role="status">Laying the thread…</p>
   const { steps, line } = reel
   const at = stepAt(steps, playing.event)
   const step = steps[at]
   const last = line.upTo.length - 1
   const place = step === undefined ? 'Before the first step' : `Step ${at + 1} of ${steps.length}`
-  const words = step?.text ?? 'Nothing is laid yet.'
+  const words = step === undefined ? 'Nothing is laid yet.' : writeLengths(step.text, format.thread)
   return (
     <section className="thread-strip" aria-label="The thread’s journey">
       <div className="thread-strip-row">
