@@ -40,6 +40,12 @@ describe('writeStrandChart', () => {
     for (const count of counts) expect(wordsOf(page)).toContain(String(count))
   })
 
+  it('is left out where all that hangs is of one colour', () => {
+    const pages = patternSheet(sheetOfSample('Tidewrack diamond earrings'), measureText)
+    expect(pages.flatMap(wordsOf)).not.toContain('Chart: strands')
+    expect(pages.flatMap(wordsOf).join(' ')).toContain('Ear loop: 6A')
+  })
+
   it('is left out where nothing hangs', () => {
     const pages = patternSheet(sheetOfSample('Mudflat band'), measureText)
     expect(pages.flatMap(wordsOf)).not.toContain('Chart: strands')

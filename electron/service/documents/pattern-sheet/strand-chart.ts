@@ -25,7 +25,8 @@ type Hung = Readonly<{ strand: Strand; looks: readonly SlotLook[]; lengthMm: num
 /** Writes the strands of a design side by side as they hang, bead by bead with their symbols. */
 export function writeStrandChart(writer: SheetWriter, data: SheetData, lookOf: LookOf): void {
   const strands = data.body.parts.flatMap((part) => hungOf(part, lookOf))
-  if (strands.length === 0) return
+  // Of one colour each, their number of beads in the word chart says all of it.
+  if (!strands.some(isPatterned)) return
   const { frame } = writer
   const used = new Map(strands.flatMap(({ looks }) => looks.map((look) => [look.index, look])))
   const legend = layLegend(
@@ -64,6 +65,10 @@ function hungOf(part: SheetData['body']['parts'][number], lookOf: LookOf): reado
   if (looks.length === 0) return []
   const lengthMm = looks.reduce((sum, look) => sum + sizeOf(look).heightMm, 0)
   return [{ strand: part, looks, lengthMm }]
+}
+
+function isPatterned({ looks }: Hung): boolean {
+  return new Set(looks.map(({ index }) => index)).size > 1
 }
 
 /** Pages' mm a mm of life: the longest strand fits, and no bead is too small to tell by its symbol. */
