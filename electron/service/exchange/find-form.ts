@@ -1,6 +1,8 @@
 import { findForm, findThread } from '../../../shared-core/beads/bead-tables.ts'
 import type { BeadTables } from '../../../shared-core/beads/user-forms.ts'
-import { FINISH_WORDS, KIND_WORDS, type KindWord, plainWord } from './stock-words.ts'
+import { FINISH_WORDS } from './finish-words.ts'
+import { KIND_WORDS, type KindWord } from './kind-words.ts'
+import { plainWord } from './plain-word.ts'
 
 /** What a text says of the kind; the whole text first, then each word of it. */
 export function kindOf(text: string): KindWord | undefined {

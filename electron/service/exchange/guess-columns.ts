@@ -1,5 +1,6 @@
 import type { Refusal } from '../../../shared-core/refusal.ts'
-import { HEADINGS, plainWord, type StockColumn } from './stock-words.ts'
+import { plainWord } from './plain-word.ts'
+import { HEADINGS, type StockColumn } from './stock-headings.ts'
 
 /** What each column holds, told from its heading; a column that nothing fits is left out. */
 export function guessColumns(headings: readonly string[]): readonly StockColumn[] {

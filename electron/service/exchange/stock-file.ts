@@ -13,8 +13,8 @@ import { type CsvRow, type CsvTable, type Delimiter, readCsv } from './csv-table
 import { decodeText } from './decode-text.ts'
 import { checkColumns, guessColumns } from './guess-columns.ts'
 import { guessDecimalMark } from './guess-decimal-mark.ts'
+import type { StockColumn } from './stock-headings.ts'
 import { type RowReading, readStockRow, type StockRow } from './stock-row.ts'
-import type { StockColumn } from './stock-words.ts'
 
 export type StockFileRequest = z.output<typeof stockFileRequest>
 export type StockFilePreview = z.output<typeof stockFilePreview>

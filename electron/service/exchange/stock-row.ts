@@ -12,7 +12,8 @@ import type { Parsed } from '../../../shared-core/units/parse-options.ts'
 import { type DecimalMark, quoted } from '../../../shared-core/units/parse-options.ts'
 import type { CsvRow } from './csv-table.ts'
 import { beadFormId, finishOf, kindOf, threadFormId } from './find-form.ts'
-import type { KindWord, StockColumn } from './stock-words.ts'
+import type { KindWord } from './kind-words.ts'
+import type { StockColumn } from './stock-headings.ts'
 
 /** A row of a stock list as the studio understands it; quantities in the material's unit. */
 export type StockRow = Readonly<{

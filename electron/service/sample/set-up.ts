@@ -1,8 +1,10 @@
 import type { ParsedInput } from '../../../shared-core/contract/calls.ts'
 import { getWorkshop } from '../store/workshop-rows.ts'
 import { type SampleDesign, sampleDesigns } from './designs.ts'
-import { type SampleMaterial, sampleMaterials, sampleSuppliers } from './materials.ts'
+import { sampleMaterials } from './materials.ts'
+import type { SampleMaterial } from './sample-material.ts'
 import { sampleChannels, sampleFigures, samplePlaces } from './settings.ts'
+import { sampleSuppliers } from './suppliers.ts'
 import type { Teller } from './teller.ts'
 
 /** Ids of what the sample is made of, by its own keys, codes and names. */

@@ -13,7 +13,8 @@ import type {
 import type { Lot } from '../../../shared-core/stock/lot.ts'
 import type { LotCost } from '../../../shared-core/stock/lot-value.ts'
 import { massMg } from '../../../shared-core/units/mass.ts'
-import type { Database, Flag, Row } from './database.ts'
+import type { Database, Row } from './database.ts'
+import type { Flag } from './tables/kept.ts'
 
 export type MaterialFields = z.output<typeof fieldsShape>
 export type LotFacts = z.output<typeof lotShape>
