@@ -22,29 +22,10 @@ type DateInputProps = Omit<FieldSays, 'error'> &
   }>
 
 /** A day, typed as people say it (4 Dec, 4.12.2026, in 9 days) or taken from a calendar; arrows go a day on. */
-export function DateInput({
-  label,
-  hint,
-  optional,
-  labelHidden,
-  value,
-  onChange,
-  ...rest
-}: DateInputProps) {
+export function DateInput({ label, hint, optional, labelHidden, ...rest }: DateInputProps) {
   const today = calendarDate(rest.today)
-  const native = useRef<HTMLInputElement>(null)
-  const [typed, setTyped] = useState({ text: '', value: '' })
-  const written = isCalendarDate(value) ? formatDate(value, today) : value
-  const text = typed.value === value && typed.text !== '' ? typed.text : written
-  const read = parseDay(text, { today })
-  const isMissing = text.trim() === ''
-  const isRefused = !read.ok && !(isMissing && optional === true)
-  function type(next: string): void {
-    const day = parseDay(next, { today })
-    const given = day.ok ? day.value.value : next.trim()
-    setTyped({ text: next, value: given })
-    onChange(given)
-  }
+  const { text, read, type, settle } = useTypedDay(rest.value, rest.onChange, today)
+  const isRefused = !read.ok && !(text.trim() === '' && optional === true)
   function step(event: KeyboardEvent): void {
     const days = { ArrowUp: 1, ArrowDown: -1 }[event.key]
     if (days === undefined || !read.ok) return
@@ -65,31 +46,58 @@ export function DateInput({
             spellCheck={false}
             value={text}
             onChange={(event) => type(event.target.value)}
-            onBlur={() => setTyped({ text: '', value: '' })}
+            onBlur={settle}
             onKeyDown={step}
           />
           <output className="date-away" htmlFor={control.id}>
             {read.ok && sayDay(read.value, text, today)}
           </output>
-          <span className="date-calendar">
-            <input
-              ref={native}
-              type="date"
-              className="date-native"
-              tabIndex={-1}
-              aria-hidden="true"
-              value={isCalendarDate(value) ? value : ''}
-              onChange={(event) => event.target.value !== '' && type(event.target.value)}
-            />
-            <IconButton
-              icon="calendar"
-              label={`${label}: take it from a calendar`}
-              onClick={() => native.current?.showPicker()}
-            />
-          </span>
+          <CalendarPick of={label} value={rest.value} onPick={type} />
         </>
       )}
     </Field>
+  )
+}
+
+/** The text of the field: as typed while it gave this value, else the day in words; read as a day. */
+function useTypedDay(value: string, onChange: (value: string) => void, today: CalendarDate) {
+  const [typed, setTyped] = useState({ text: '', value: '' })
+  const written = isCalendarDate(value) ? formatDate(value, today) : value
+  const text = typed.value === value && typed.text !== '' ? typed.text : written
+  function type(next: string): void {
+    const day = parseDay(next, { today })
+    const given = day.ok ? day.value.value : next.trim()
+    setTyped({ text: next, value: given })
+    onChange(given)
+  }
+  const settle = () => setTyped({ text: '', value: '' })
+  return { text, read: parseDay(text, { today }), type, settle }
+}
+
+/** A button that opens the system's own calendar. */
+function CalendarPick({
+  of,
+  value,
+  onPick,
+}: Readonly<{ of: string; value: string; onPick: (day: string) => void }>) {
+  const native = useRef<HTMLInputElement>(null)
+  return (
+    <span className="date-calendar">
+      <input
+        ref={native}
+        type="date"
+        className="date-native"
+        tabIndex={-1}
+        aria-hidden="true"
+        value={isCalendarDate(value) ? value : ''}
+        onChange={(event) => event.target.value !== '' && onPick(event.target.value)}
+      />
+      <IconButton
+        icon="calendar"
+        label={`${of}: take it from a calendar`}
+        onClick={() => native.current?.showPicker()}
+      />
+    </span>
   )
 }
 

@@ -1,3 +1,4 @@
+import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Badge } from '../../../ui/badge.tsx'
 import { BasisMark } from '../../../ui/basis-mark.tsx'
@@ -19,6 +20,19 @@ export function FormTable({
   onOpen: (form: FormEntry) => void
 }>) {
   const { decimal } = useFormat()
+  return (
+    <Table
+      caption="Bead forms"
+      rows={forms}
+      rowKey={({ id }) => id}
+      openKey={openId}
+      onOpen={onOpen}
+      columns={columns(decimal)}
+    />
+  )
+}
+
+function columns(decimal: DecimalMark): readonly Column<FormEntry>[] {
   const spread = (
     key: 'diameterMm' | 'lengthMm' | 'holeMm' | 'beadsPerGram',
     head: string,
@@ -29,43 +43,34 @@ export function FormTable({
     cell: (form) => <SpreadCell spread={form[key]} decimal={decimal} />,
     sortBy: (form) => form[key].value,
   })
-  return (
-    <Table
-      caption="Bead forms"
-      rows={forms}
-      rowKey={({ id }) => id}
-      openKey={openId}
-      onOpen={onOpen}
-      columns={[
-        {
-          key: 'name',
-          head: 'Bead form',
-          cell: (form) => <FormName form={form} />,
-          sortBy: ({ name }) => name,
-        },
-        spread('diameterMm', 'Across the hole, mm'),
-        spread('lengthMm', 'Along it, mm'),
-        spread('holeMm', 'Hole, mm'),
-        spread('beadsPerGram', 'Beads a gram'),
-        {
-          key: 'basis',
-          head: 'Rests on',
-          cell: (form) => (
-            <span className="tables-basis">
-              <BasisMark basis={form.diameterMm.basis} /> {restsOn(form)}
-            </span>
-          ),
-          sortBy: restsOn,
-        },
-        {
-          key: 'uses',
-          head: 'In use',
-          cell: ({ uses }) => <UsesCell uses={uses} />,
-          sortBy: ({ uses }) => -uses.materials - uses.designs,
-        },
-      ]}
-    />
-  )
+  return [
+    {
+      key: 'name',
+      head: 'Bead form',
+      cell: (form) => <FormName form={form} />,
+      sortBy: ({ name }) => name,
+    },
+    spread('diameterMm', 'Across the hole, mm'),
+    spread('lengthMm', 'Along it, mm'),
+    spread('holeMm', 'Hole, mm'),
+    spread('beadsPerGram', 'Beads a gram'),
+    {
+      key: 'basis',
+      head: 'Rests on',
+      cell: (form) => (
+        <span className="tables-basis">
+          <BasisMark basis={form.diameterMm.basis} /> {restsOn(form)}
+        </span>
+      ),
+      sortBy: restsOn,
+    },
+    {
+      key: 'uses',
+      head: 'In use',
+      cell: ({ uses }) => <UsesCell uses={uses} />,
+      sortBy: ({ uses }) => -uses.materials - uses.designs,
+    },
+  ]
 }
 
 function FormName({ form }: Readonly<{ form: FormEntry }>) {
