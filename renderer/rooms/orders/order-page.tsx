@@ -1,15 +1,14 @@
-import { go, hrefTo } from '../../app/place.ts'
+import { go } from '../../app/place.ts'
 import { Room } from '../../app/room.tsx'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
-import { Button, ButtonLink } from '../../ui/button.tsx'
+import { Button } from '../../ui/button.tsx'
 import { FigureList } from '../../ui/figure-list.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
-import { Table } from '../../ui/table.tsx'
-import { START } from '../bench/bench-places.ts'
 import { CoverView } from './cover-view.tsx'
 import { type Order, worthOf } from './order-words.ts'
+import { PromisedLines } from './promised-lines.tsx'
 
 /** One order: what was promised, how far it is, and whether stock covers the rest. */
 export function OrderPage({ id }: Readonly<{ id: string }>) {
@@ -36,51 +35,7 @@ export function OrderPage({ id }: Readonly<{ id: string }>) {
       }
     >
       {refusal !== undefined && <RefusalNotice refusal={refusal} />}
-      {order !== undefined && (
-        <Table
-          caption="Lines"
-          captionShown
-          rows={order.lines}
-          rowKey={(line) => line.id}
-          columns={[
-            {
-              key: 'design',
-              head: 'Design',
-              cell: (line) => `${line.designName}, ${line.colourwayName}`,
-            },
-            {
-              key: 'units',
-              head: 'Promised',
-              align: 'end',
-              cell: (line) => format.counted(line.units, line.unitName),
-            },
-            { key: 'made', head: 'Made', align: 'end', cell: (line) => format.count(line.made) },
-            {
-              key: 'price',
-              head: 'Price of one',
-              align: 'end',
-              cell: (line) =>
-                line.priceMinor === null ? 'not agreed' : format.money(line.priceMinor),
-            },
-          ]}
-          actions={(line) => (
-            <div className="order-line-acts">
-              <ButtonLink small href={`#/designs/${line.designId}`}>
-                Design
-              </ButtonLink>
-              {isOpen && line.made < line.units && (
-                <ButtonLink
-                  small
-                  icon="thread"
-                  href={hrefTo({ room: 'bench', id: START, sub: line.id })}
-                >
-                  Start
-                </ButtonLink>
-              )}
-            </div>
-          )}
-        />
-      )}
+      {order !== undefined && <PromisedLines order={order} isOpen={isOpen} />}
       {order !== undefined && order.note !== '' && <p className="order-note">{order.note}</p>}
       {isOpen && cover.value !== undefined && <CoverView cover={cover.value} format={format} />}
       {cover.refusal !== undefined && <RefusalNotice refusal={cover.refusal} />}
