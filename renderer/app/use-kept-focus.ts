@@ -56,7 +56,7 @@ function hasFocus(): boolean {
 function isUsable(element: HTMLElement): boolean {
   return (
     element.isConnected &&
-    !element.matches(':disabled, [inert] *, [aria-hidden="true"] *') &&
+    !element.matches(':disabled, [inert] *, [aria-hidden="true"], [aria-hidden="true"] *') &&
     element.getClientRects().length > 0
   )
 }
