@@ -10,19 +10,17 @@ import { assemble } from '../assembly/assemble.ts'
 import { DRAW } from '../places.ts'
 import { useReading } from '../reading/use-reading.ts'
 import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
-import { ColourwaySheet } from './colourway-sheet.tsx'
 import { DesignFigures } from './design-figures.tsx'
-import { DetailsSheet } from './details-sheet.tsx'
+import { type DesignSheet, DesignSheets } from './design-sheets.tsx'
 import type { Colourway, DesignDetail, Fillings, MaterialRow } from './open-design.ts'
 import { PictureStage } from './picture-stage.tsx'
 import type { ShownStep } from './shown-step.ts'
 import { slotBeads } from './slot-beads.ts'
 import { StepsView } from './steps-view.tsx'
-import { VersionNotice, VersionsSheet } from './versions-sheet.tsx'
+import { VersionNotice } from './versions-sheet.tsx'
 import { ViewTabs } from './view-tabs.tsx'
 import type { ViewName } from './views.ts'
 import { WordsView } from './words-view.tsx'
-import { WorkingSheet } from './working-sheet.tsx'
 import './design-page.css'
 
 type DesignDeskProps = Readonly<{
@@ -32,15 +30,13 @@ type DesignDeskProps = Readonly<{
   onVersion: (version: number | undefined) => void
 }>
 
-type Sheet = 'beads' | 'new-colourway' | 'details' | 'working' | 'versions'
-
 const NO_FILLINGS: Fillings = {}
 
 /** A design on the table: drawn in the middle, its figures at the right, its sheets at hand. */
 export function DesignDesk({ design, materials, view, onVersion }: DesignDeskProps) {
   const format = useFormat()
   const tables = useBeadTables()
-  const [sheet, setSheet] = useState<Sheet>()
+  const [sheet, setSheet] = useState<DesignSheet>()
   const [colourwayId, setColourwayId] = useState<string>()
   // What a sheet is trying out: the picture and the figures follow it before it is saved.
   const [tried, setTried] = useState<Readonly<{ fillings?: Fillings; body?: DesignBody }>>({})
@@ -122,40 +118,13 @@ export function DesignDesk({ design, materials, view, onVersion }: DesignDeskPro
           format={format}
         />
       )}
-      {sheet === 'beads' && colourway !== undefined && (
-        <ColourwaySheet
-          key={colourway.id}
-          design={design}
-          colourway={colourway}
-          materials={materials}
-          reading={reading}
-          format={format}
-          onTry={tryFillings}
-          onSaved={setColourwayId}
-          onClose={close}
-        />
-      )}
-      {sheet === 'new-colourway' && (
-        <ColourwaySheet
-          key="new"
-          design={design}
-          colourway={undefined}
-          startFrom={fillings}
-          materials={materials}
-          reading={reading}
-          format={format}
-          onTry={tryFillings}
-          onSaved={setColourwayId}
-          onClose={close}
-        />
-      )}
-      {sheet === 'details' && <DetailsSheet design={design} format={format} onClose={close} />}
-      {sheet === 'working' && (
-        <WorkingSheet design={design} format={format} onTry={tryBody} onClose={close} />
-      )}
-      {sheet === 'versions' && (
-        <VersionsSheet design={design} format={format} onVersion={onVersion} onClose={close} />
-      )}
+      <DesignSheets
+        {...{ sheet, design, colourway, fillings, materials, reading, format, onVersion }}
+        onTryFillings={tryFillings}
+        onTryBody={tryBody}
+        onColourway={setColourwayId}
+        onClose={close}
+      />
     </Room>
   )
 }
