@@ -14,13 +14,20 @@ export async function writeJson(value: unknown, to: Writable): Promise<void> {
   for (const piece of pieces(value, '\n')) {
     waiting += piece
     if (waiting.length < AT_ONCE) continue
+    if (!to.write(waiting)) await drainedOrClosed(to)
     // A reader that has seen enough closes its end: the error is the caller's to judge, the rest is not written.
-    if (!to.write(waiting))
-      await Promise.race([once(to, 'drain'), once(to, 'close')]).catch(() => {})
     if (to.destroyed || to.errored !== null) return
     waiting = ''
   }
   to.write(`${waiting}\n`)
+}
+
+async function drainedOrClosed(to: Writable): Promise<void> {
+  const waiting = new AbortController()
+  const { signal } = waiting
+  await Promise.race([once(to, 'drain', { signal }), once(to, 'close', { signal })]).catch(() => {})
+  // The other is waited for no longer: a long value would leave a listener for every piece.
+  waiting.abort()
 }
 
 function* pieces(value: unknown, line: string): Generator<string> {

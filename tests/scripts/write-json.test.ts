@@ -26,6 +26,20 @@ describe('writeJson', () => {
     expect(JSON.parse(await written(value))).toEqual({ b: [null, {}], d: [] })
   })
 
+  it('leaves nobody listening at the stream, however long the value', async () => {
+    const stream = new PassThrough()
+    const all = text(stream)
+    const listening = () => stream.eventNames().map((name) => [name, stream.listenerCount(name)])
+    const before = listening()
+    await writeJson(
+      Array.from({ length: 40_000 }, (_, bead) => ({ kind: 'pick', bead })),
+      stream,
+    )
+    expect(listening()).toEqual(before)
+    stream.end()
+    await all
+  })
+
   it('stops where the reader closes its end', async () => {
     const stream = new PassThrough()
     stream.once('data', () => stream.destroy())
