@@ -89,18 +89,22 @@ describe('tagMarks', () => {
     expect(texts.join(' ')).toContain('Not a toy. Small parts')
   })
 
-  it('breaks a maker’s name that is one long word, and keeps clear of it', () => {
-    const maker = 'x'.repeat(120)
-    const said = 'Metal findings: nickel release as the supplier declares it. '.repeat(3).trim()
-    const marks = tagMarks({ ...tag, maker, care: said, caution: said }, measureText)
-    const lines = marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []))
-    const made = lines.filter(({ text }) => text.startsWith('xx'))
-    expect(made).toHaveLength(2)
-    const top = Math.min(...made.map(({ yMm }) => yMm))
-    for (const line of lines.filter(({ text }) => text !== tag.code && !text.startsWith('xx'))) {
-      expect(line.yMm).toBeLessThan(top - 2)
-    }
-  })
+  it.each([3, 12])(
+    'breaks a maker’s name that is one long word, and keeps %i sentences clear of it',
+    (times) => {
+      const maker = 'x'.repeat(120)
+      const sentence = 'Metal findings: nickel release as the supplier declares it. '
+      const said = sentence.repeat(times).trim()
+      const marks = tagMarks({ ...tag, maker, care: said, caution: said }, measureText)
+      const lines = marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []))
+      const made = lines.filter(({ text }) => text.startsWith('xx'))
+      expect(made).toHaveLength(2)
+      const top = Math.min(...made.map(({ yMm }) => yMm))
+      for (const line of lines.filter(({ text }) => text !== tag.code && !text.startsWith('xx'))) {
+        expect(line.yMm).toBeLessThan(top - 2)
+      }
+    },
+  )
 
   it('prints a long caution whole, in smaller letters', () => {
     const caution =
@@ -109,6 +113,14 @@ describe('tagMarks', () => {
       mark.kind === 'text' ? [mark.text] : [],
     )
     expect(texts.join(' ')).toContain(caution)
+  })
+
+  it('prints a long price smaller, clear of the colourway', () => {
+    const price = '€ 10 000 000 000,00'
+    const marks = tagMarks({ ...tag, price }, measureText)
+    const [mark] = marks.filter((one) => one.kind === 'text' && one.text === price)
+    if (mark?.kind !== 'text') throw new Error('expected the price')
+    expect(measureText(price, mark.face, mark.sizePt)).toBeLessThan(24)
   })
 
   it('leaves the price out when there is none', () => {

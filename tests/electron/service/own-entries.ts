@@ -1,4 +1,6 @@
+import type { CallInput } from '../../../shared-core/contract/calls.ts'
 import { estimated, measured } from '../../../shared-core/units/spread.ts'
+import { smallBody } from './small-workshop.ts'
 
 /** A bead form the reference tables do not know, measured at the bench. */
 export const tideDrop = {
@@ -20,4 +22,22 @@ export const saltCord = {
   construction: 'twisted' as const,
   diameterMm: measured(0.2, 0.22, 0.25),
   tex: 50,
+}
+
+type Body = CallInput<'designs.save'>['body']
+/** The small design in beads and a thread of one's own. */
+export const dropBody: Body = {
+  ...smallBody,
+  palette: smallBody.palette.map((slot) => ({ ...slot, formId: tideDrop.id })),
+  parts: smallBody.parts.map((part) =>
+    part.kind === 'panel' ? { ...part, formId: tideDrop.id } : part,
+  ),
+  threadId: saltCord.id,
+}
+
+/** A material that is such beads. */
+export const dropMaterial = {
+  ...{ code: 'TD', name: 'tide drop, slate', kind: 'bead' as const, formId: tideDrop.id },
+  ...{ colourHex: '#4b5a63', finish: 'opaque' as const, lotsMatter: false, lowAt: null },
+  ...{ tareMg: null, drawer: '', note: '', declaration: '' },
 }

@@ -8,6 +8,7 @@ describe('entryId', () => {
     ['  Größe ½  ', 'gro-e-1-2'],
     ['ビーズ', 'own-entry'],
     ['11/0', '11-0'],
+    [`${'a'.repeat(49)} drop`, 'a'.repeat(49)],
   ])('%s gives %s', (name, id) => {
     expect(entryId(name, [])).toBe(id)
   })

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { referenceThreadUse, threadAsUsed } from '../../../shared-core/design/learn-thread-use.ts'
 import { routeAsUsed } from '../../../shared-core/design/route-as-used.ts'
+import { ADD_THREAD, WARP } from '../../../shared-core/route/event-codes.ts'
 import { type EventList, toEvents } from '../../../shared-core/route/event-list.ts'
 import { measured } from '../../../shared-core/units/spread.ts'
 import { drawChart } from '../stitches/draw-chart.ts'
@@ -14,6 +15,12 @@ const { parts } = read(
   ]),
 )
 const use = measured(1.08, 1.1, 1.12)
+
+/** What of each length and warp stays in the work, as the route has it. */
+const inWorkMm = ({ kind, b, count }: EventList) =>
+  Array.from(b.subarray(0, count))
+    .filter((_, at) => kind[at] === ADD_THREAD || kind[at] === WARP)
+    .toSorted((one, other) => one - other)
 
 const lengthsMm = (route: EventList) =>
   toEvents(route)
@@ -33,6 +40,8 @@ describe('routeAsUsed', () => {
       const used = routeAsUsed(route, use)
       const cutMm = threadAsUsed(thread, use).cutMm.toSorted((a, b) => a - b)
       expect(lengthsMm(used)).toEqual(cutMm)
+      const stays = threadAsUsed(thread, use).inWorkMm
+      expect(inWorkMm(used)).toEqual(stays.toSorted((a, b) => a - b))
       expect(Math.min(...cutMm.map((mm, at) => mm - (lengthsMm(route)[at] ?? 0)))).toBeGreaterThan(
         0,
       )

@@ -6,7 +6,10 @@ import { calendarDate } from '../../../shared-core/units/calendar-date.ts'
 
 const days = fc.option(fc.constantFrom('2026-01-05', '2026-03-14', '2025-11-30'))
 const lots = fc
-  .array(fc.record({ materialId: fc.constantFrom('a', 'b'), day: days }), { maxLength: 60 })
+  .array(fc.record({ materialId: fc.constantFrom('a', 'b'), day: days }), {
+    maxLength: 60,
+    size: 'max',
+  })
   .map((drafts) =>
     drafts.map(
       ({ materialId, day }, at): Lot => ({

@@ -33,6 +33,11 @@ describe('parseDay', () => {
     expect(read(text)).toMatchObject({ ok: true, value: { value } })
   })
 
+  it('means the day gone by at the turn of the year, where that is nearer', () => {
+    const newYear = { today: calendarDate('2027-01-05') }
+    expect(parseDay('20 Dec', newYear)).toMatchObject({ value: { value: '2026-12-20' } })
+  })
+
   it('says the day and how far away it is', () => {
     expect(read('4.12.2026')).toMatchObject({ value: { understood: 'Fri 4 Dec, in 9 days' } })
   })

@@ -238,9 +238,11 @@ describe('engine.read', () => {
     expect(await shop.studio.refused('engine.read', { body, cullRates })).toMatchObject({
       ...{ code: 'cull-range', field: 'cullRates.cylinder-11/0' },
     })
-    const threadUse = { ...whole, value: 0.4 }
-    expect(await shop.studio.refused('engine.read', { body, threadUse })).toMatchObject({
-      ...{ code: 'thread-use-range', field: 'threadUse' },
-    })
+    for (const figures of [{ value: 0.4 }, { low: 0.4, value: 0.9 }, { value: 1.5, high: 2.1 }]) {
+      const threadUse = { ...whole, ...figures }
+      expect(await shop.studio.refused('engine.read', { body, threadUse })).toMatchObject({
+        ...{ code: 'thread-use-range', field: 'threadUse' },
+      })
+    }
   })
 })

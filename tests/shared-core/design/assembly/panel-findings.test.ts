@@ -2,6 +2,7 @@ import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { findForm, referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { indexBeads } from '../../../../shared-core/chart/bead-index.ts'
+import type { Chart } from '../../../../shared-core/chart/chart.ts'
 import { chartFromOutline } from '../../../../shared-core/chart/outlines/chart-from-outline.ts'
 import {
   looseFindings,
@@ -13,6 +14,7 @@ import {
 } from '../../../../shared-core/design/assembly/placed-finding.ts'
 import type { Extra } from '../../../../shared-core/design/design.ts'
 import { panelGeometry } from '../../../../shared-core/route/part-geometry.ts'
+import { drawChart } from '../../stitches/draw-chart.ts'
 import { designOf, panelOf } from '../a-design.ts'
 
 const form = findForm(referenceTables, 'cylinder-11/0')
@@ -21,8 +23,12 @@ if (form === undefined) throw new Error('expected the reference form')
 /** A band of cylinder beads in loom work, `columns` across and `rows` down. */
 function band(columns: number, rows: number, ...findings: readonly Extra[]) {
   const drawn = chartFromOutline({ kind: 'band', stitch: 'loom', columns, rows })
-  if (!drawn.ok || form === undefined) throw new Error('expected a band')
-  const { chart } = drawn.value
+  if (!drawn.ok) throw new Error('expected a band')
+  return found(drawn.value.chart, findings)
+}
+
+function found(chart: Chart, findings: readonly Extra[]) {
+  if (form === undefined) throw new Error('expected the reference form')
   const panel = panelOf(chart)
   const body = designOf([panel], { extras: findings })
   const geometry = panelGeometry(chart, indexBeads(chart), form, 0.2)
@@ -47,6 +53,16 @@ describe('panelFindings', () => {
 
   it('lays it along the sides of a band that lies', () => {
     expect(band(40, 5, finding('Cuff ends')).at.map(({ way }) => way.x)).toEqual([-1, 1])
+  })
+
+  it('lays it along all rows of a side that is out of step', () => {
+    const chart = drawChart('brick', ['A-A-A-A-', '.A-A-A-A'])
+    const { at, geometry } = found(chart, [finding('Slide clasp')])
+    const high = (geometry.yMm[4] ?? 0) - (geometry.yMm[0] ?? 0)
+    for (const { acrossMm } of at) {
+      expect(acrossMm).toBeCloseTo(high + (geometry.lengthMm[0] ?? 0), 4)
+    }
+    expect(at).toHaveLength(2)
   })
 
   it('hangs an ear wire at the middle of the top, two rings at a quarter and three quarters', () => {
@@ -82,7 +98,8 @@ describe('panelFindings', () => {
 describe('findingCorners', () => {
   it('hold every point of the finding’s outline, whichever way it points', () => {
     const shapes = fc.constantFrom('ring', 'hook', 'bar')
-    const turn = fc.double({ min: 0, max: 2 * Math.PI, noNaN: true })
+    // Whole degrees: a double is nearly always next to nought.
+    const turn = fc.integer({ min: 0, max: 359 }).map((degrees) => (degrees * Math.PI) / 180)
     fc.assert(
       fc.property(shapes, turn, fc.double({ min: 1, max: 60, noNaN: true }), (shape, by, wide) => {
         const acrossMm = shape === 'bar' ? wide : 0
