@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import type { Mark, Page } from '../../../electron/service/documents/draw-list.ts'
 import { measureText } from '../../../electron/service/documents/fonts.ts'
+import { writeCautions } from '../../../electron/service/documents/pattern-sheet/caution-pages.ts'
 import { patternSheet } from '../../../electron/service/documents/pattern-sheet/pattern-sheet.ts'
 import { piecePicture } from '../../../electron/service/documents/pattern-sheet/piece-picture.ts'
+import { sheetFrame } from '../../../electron/service/documents/pattern-sheet/sheet-frame.ts'
+import { SheetWriter } from '../../../electron/service/documents/pattern-sheet/sheet-writer.ts'
 import { slotLooks } from '../../../electron/service/documents/pattern-sheet/slot-look.ts'
 import { sampleDesigns } from '../../../electron/service/sample/designs.ts'
 import { readStrandBeads } from '../../../shared-core/stitches/strand/strand-beads.ts'
@@ -10,7 +13,7 @@ import { sheetOfSample } from './sheet-of-sample.ts'
 
 const NAMES = sampleDesigns.map(({ name }) => name)
 
-const wordsOf = ({ marks }: Page) =>
+const wordsOf = ({ marks }: Pick<Page, 'marks'>) =>
   marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))
 
 /** Places of beads: the stamps with a fill and an edge. */
@@ -60,6 +63,21 @@ describe('patternSheet', () => {
         pages.findIndex((page) => wordsOf(page).some((w) => w.startsWith(words)))
       expect(on('Take care')).toBeGreaterThan(0)
       expect(on('Old or unknown beads')).toBe(on('Take care'))
+    }
+  })
+
+  it('keeps the cautions and their note together wherever on a page they begin', () => {
+    const data = sheetOfSample('Mudflat band')
+    const frame = sheetFrame(data.paper)
+    for (let lines = 0; lines < 60; lines += 1) {
+      const writer = new SheetWriter(frame, measureText)
+      writer.newPage()
+      writer.down(lines)
+      writeCautions(writer, data)
+      const on = (words: string) =>
+        writer.pages.findIndex((marks) => wordsOf({ marks }).some((w) => w.startsWith(words)))
+      expect(on('Take care')).toBeGreaterThanOrEqual(0)
+      expect([on('Not a toy'), on('This is general')]).toEqual([on('Take care'), on('Take care')])
     }
   })
 
