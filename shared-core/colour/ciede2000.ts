@@ -55,7 +55,8 @@ export function deltaE2000(
 
   const c1c2 = c1 * c2
   // 2 sqrt(C1 C2) sin(dh / 2), written so that near hues do not cancel.
-  const dH2 = dot > 0 ? (2 * cross * cross) / (c1c2 + dot) : 2 * (c1c2 - dot)
+  // A chroma too small to be squared counts as 0: what is left of dot and cross is rounding.
+  const dH2 = c1c2 === 0 ? 0 : dot > 0 ? (2 * cross * cross) / (c1c2 + dot) : 2 * (c1c2 - dot)
   const dH = (cross < 0 ? -1 : 1) * Math.sqrt(Math.max(0, dH2))
 
   const fromMiddle = ((l1 + l2) / 2 - 50) ** 2

@@ -53,6 +53,12 @@ describe('ciede2000', () => {
     )
   })
 
+  it('takes a chroma too small to be squared as none', () => {
+    const grey = { l: 0, a: -8.9e-163, b: -5e-324 }
+    const blue = { l: 0, a: 0, b: -0.83 }
+    expect(ciede2000(blue, grey)).toBeCloseTo(ciede2000(blue, { l: 0, a: 0, b: 0 }), 12)
+  })
+
   it('is 0 for the same colour, above 0 otherwise, and the same both ways', () => {
     fc.assert(
       fc.property(anyLab, anyLab, (x, y) => {
