@@ -1,7 +1,11 @@
 import type { Answer } from '../../shared-core/contract/calls.ts'
 import type { Refusal } from '../../shared-core/refusal.ts'
 import { err, type Result } from '../../shared-core/result.ts'
-import { answerCall, type Desk, isPure, takeTurn } from './answer.ts'
+import { takeTurn } from './answer.ts'
+import type { CallBook } from './call-book.ts'
+import type { Desk } from './desk.ts'
+import { firstCalls } from './first-calls.ts'
+import { isPure } from './pure-names.ts'
 import { openStore, type Store } from './store/open-store.ts'
 
 /** Answers the contract over one workshop's file. */
@@ -39,18 +43,29 @@ export async function createService(options: ServiceOptions): Promise<Service> {
   // One at a time: each call sees what the one before has done, and none sees half of another.
   let last: Promise<unknown> = Promise.resolve()
   const inTurn = (name: string, input: unknown) => {
-    const turn = last.then(() => takeTurn(desk, name, input))
+    const turn = last.then(() => takeTurn(desk, bookOf, name, input))
     last = turn
-    return turn.then((finish) => finish())
+    return turn
   }
   return {
-    answer: (name, input) => (isPure(name) ? answerCall(desk, name, input) : inTurn(name, input)),
+    answer: async (name, input) => {
+      const finish = await (isPure(name)
+        ? takeTurn(desk, bookOf, name, input)
+        : inTurn(name, input))
+      return finish()
+    },
     close: async () => {
       await last
       if (store.ok) await store.value.close()
     },
     ...(store.ok ? {} : { refusal: store.error }),
   }
+}
+
+/** All calls are loaded with the first one that the first screen does not ask. */
+async function bookOf(name: string): Promise<CallBook> {
+  if (Object.hasOwn(firstCalls.calls, name)) return firstCalls
+  return (await import('./all-calls.ts')).allCalls
 }
 
 const NO_FILE: Refusal = {

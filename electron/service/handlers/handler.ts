@@ -5,6 +5,7 @@ import type {
   ParsedInput,
 } from '../../../shared-core/contract/calls.ts'
 import type { Later } from '../later.ts'
+import type { PureName } from '../pure-names.ts'
 import type { Act } from '../store/act.ts'
 import type { View } from '../store/view.ts'
 
@@ -23,11 +24,6 @@ export type StepName = {
 /** Calls that only read. */
 export type QueryName = Exclude<CallName, ActName | StepName>
 
-/** Queries that need no store at all. */
-export type PureName =
-  | Extract<CallName, `engine.${string}`>
-  | 'chartFile.preview'
-  | 'documents.stop'
 /** Computes an answer from the input alone; throws `Refused`. */
 export type PureHandler<N extends PureName> = (input: ParsedInput<N>) => CallOutput<N>
 

@@ -1,3 +1,4 @@
+import type { PureName } from '../pure-names.ts'
 import { beginBench, finishBench, giveUpBench, listBench, readBench, reckonBench } from './bench.ts'
 import { listStandings } from './colourway-standings.ts'
 import { removeColourway, saveColourway } from './colourways.ts'
@@ -7,34 +8,29 @@ import { archiveDesign, readDesignWhole, saveDesign } from './designs.ts'
 import { listDesigns } from './designs-list.ts'
 import { readDraftStock } from './draft-stock.ts'
 import { readDraftState, readDraftStrokes } from './drafts.ts'
-import type {
-  ActHandler,
-  ActName,
-  LaterHandler,
-  PureName,
-  QueryHandler,
-  QueryName,
-} from './handler.ts'
+import type { ActHandler, ActName, LaterHandler, QueryHandler, QueryName } from './handler.ts'
 import { listHistory } from './history.ts'
 import { addWeighing, countLot, receiveLot, saveOffer } from './lots.ts'
 import { finishMake, planMakeCall } from './makes.ts'
 import { listMaterialViews, readMaterial, saveMaterial } from './materials.ts'
 import { listOrderViews, readOrder, saveOrder, setOrderState } from './orders.ts'
 import { coverAllOrders, coverOrder } from './orders-cover.ts'
+import { readOwnTables } from './own-tables.ts'
 import { leaveOutOfPace, readPace } from './pace.ts'
 import { makeSheet, readSheetPage } from './pattern-sheet.ts'
 import { endPiece, movePieces, sellPiece } from './piece-acts.ts'
 import { listPieces, readPiece } from './pieces.ts'
 import { readPriceSheet, setPrice } from './prices.ts'
+import { readWorkshop } from './read-workshop.ts'
 import { importStockFile, previewStockFile } from './stock-file.ts'
-import { listAllTables, readOwnTables } from './tables.ts'
+import { listAllTables } from './tables.ts'
 import { removeForm, removeThread } from './tables-remove.ts'
 import { saveForm, saveThread } from './tables-save.ts'
 import { takeTables } from './tables-take.ts'
 import { printTags } from './tags.ts'
 import { readTakings } from './takings.ts'
 import { readToday } from './today.ts'
-import { readWorkshop, saveChannel, savePlace, saveSupplier, saveWorkshop } from './workshop.ts'
+import { saveChannel, savePlace, saveSupplier, saveWorkshop } from './workshop.ts'
 
 type ReadingName = Exclude<QueryName, PureName>
 

@@ -1,3 +1,4 @@
+import type { PureName } from '../pure-names.ts'
 import { previewChartFile } from './chart-file.ts'
 import { stopMaking } from './design-export.ts'
 import { readEngine } from './engine.ts'
@@ -12,7 +13,7 @@ import {
 } from './engine-beads.ts'
 import { drawOutline, measureChart, readWords, writeWords } from './engine-charts.ts'
 import { chartPicture, compareColours, findNearest, tellLab } from './engine-colours.ts'
-import type { PureHandler, PureName } from './handler.ts'
+import type { PureHandler } from './handler.ts'
 
 /** A handler for every call that needs no store: they answer without a file, and beside a busy one. */
 export const pureHandlers: { readonly [N in PureName]: PureHandler<N> } = {

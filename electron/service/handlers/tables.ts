@@ -42,8 +42,3 @@ function originOf(id: string, own: ReadonlySet<string>, isReference: boolean) {
 function countsOf(uses: EntryUses | undefined) {
   return { materials: uses?.materials.length ?? 0, designs: uses?.designs.size ?? 0 }
 }
-
-export const readOwnTables: QueryHandler<'tables.own'> = async ({ trx }) => {
-  const { forms, threads } = await ownTables(trx)
-  return { forms: [...forms], threads: [...threads] }
-}

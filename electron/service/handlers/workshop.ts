@@ -3,23 +3,8 @@ import { refuse } from '../refused.ts'
 import type { Act } from '../store/act.ts'
 import type { KeptName } from '../store/database.ts'
 import { getRow } from '../store/find-row.ts'
-import {
-  findWorkshop,
-  fromChannel,
-  fromWorkshop,
-  getWorkshop,
-  listChannels,
-  listPlaces,
-  listSuppliers,
-} from '../store/workshop-rows.ts'
-import type { ActHandler, QueryHandler } from './handler.ts'
-
-export const readWorkshop: QueryHandler<'workshop.read'> = async ({ trx }) => ({
-  workshop: (await findWorkshop(trx)) ?? null,
-  channels: await listChannels(trx),
-  places: await listPlaces(trx),
-  suppliers: await listSuppliers(trx),
-})
+import { fromChannel, fromWorkshop, getWorkshop, listSuppliers } from '../store/workshop-rows.ts'
+import type { ActHandler } from './handler.ts'
 
 export const saveWorkshop: ActHandler<'workshop.save'> = async (act, { workshop }) => {
   const before = await getWorkshop(act.trx)

@@ -62,6 +62,17 @@ describe('loadCompiled', () => {
     expect(loaded.part()).toBe(loaded)
   })
 
+  it('keeps the parts too, and what it kept of the whole', () => {
+    bundle('part', 'exports.n = 5')
+    const whole = bundle('whole', "exports.part = () => require('./part.cjs')")
+    ;(load(whole) as { part: () => unknown }).part()
+    vi.runAllTimers()
+    expect(kept()).toHaveLength(2)
+    const again = load(whole) as { part: () => unknown }
+    expect(again.part()).toEqual({ n: 5 })
+    expect(again.part()).toBe(again.part())
+  })
+
   it('works where nothing can be kept', () => {
     writeFileSync(join(scratch, 'compiled'), 'a file where the folder would be')
     expect(load(bundle('a', 'exports.n = 4'))).toEqual({ n: 4 })
