@@ -4,7 +4,7 @@ import { defineConfig } from 'vite'
 import { asciiOnly } from './scripts/build/ascii-only.ts'
 
 const frame =
-  /\/renderer\/(app|ui)\/|\/node_modules\/(react|scheduler|@base-ui|@floating-ui|@tanstack)/
+  /rolldown\/runtime|\/renderer\/(main|app|ui|styles)|\/node_modules\/(react|scheduler|@base-ui|@floating-ui|@tanstack)/
 
 /** The window's page: ES modules served by the app's own scheme. */
 export default defineConfig({

@@ -1,5 +1,15 @@
-import { converter, formatHex, type Oklch } from 'culori'
+import {
+  useMode as addSpace,
+  converter,
+  formatHex,
+  modeOklch,
+  modeRgb,
+  type Oklch,
+} from 'culori/fn'
 
+// Two colour spaces of the library's thirty: the others would be set up at every start.
+addSpace(modeRgb)
+addSpace(modeOklch)
 const toOklch = converter('oklch')
 const known = new Map<string, Oklch>()
 
