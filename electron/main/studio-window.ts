@@ -7,8 +7,17 @@ const smallest = { width: 900, height: 600 }
 /** The page's own grounds, so that nothing flashes before the first paint. */
 const grounds = { light: '#f6f3ec', dark: '#131b22' }
 
-/** Opens the studio's window and shows it once it has something to show. */
-export function openStudioWindow(preload: string, icon: string | undefined): BrowserWindow {
+/** Whatever the page is waiting for, by then the window is there. */
+const showsWithinMs = 1_500
+
+type StudioWindow = Readonly<{
+  window: BrowserWindow
+  /** Shows the window, if it is not shown yet: with its first screen, instead of empty before. */
+  show: () => void
+}>
+
+/** Opens the studio's window, not shown yet, and sends for its page. */
+export function openStudioWindow(preload: string, icon: string | undefined): StudioWindow {
   const state = readWindowState()
   nativeTheme.themeSource = state.theme
   const window = new BrowserWindow({
@@ -16,6 +25,7 @@ export function openStudioWindow(preload: string, icon: string | undefined): Bro
     minWidth: smallest.width,
     minHeight: smallest.height,
     show: false,
+    paintWhenInitiallyHidden: false,
     title: 'Tallystrand',
     backgroundColor: nativeTheme.shouldUseDarkColors ? grounds.dark : grounds.light,
     ...(icon === undefined ? {} : { icon }),
@@ -29,11 +39,14 @@ export function openStudioWindow(preload: string, icon: string | undefined): Bro
       navigateOnDragDrop: false,
     },
   })
-  window.once('ready-to-show', () => {
+  const show = () => {
+    clearTimeout(atLatest)
+    if (window.isDestroyed() || window.isVisible()) return
     if (state.maximised) window.maximize()
     window.show()
-  })
+  }
+  const atLatest = setTimeout(show, showsWithinMs)
   window.on('close', () => keepWindowState(window, nativeTheme.themeSource))
   void window.loadURL(`${appOrigin}/index.html`)
-  return window
+  return { window, show }
 }

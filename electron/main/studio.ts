@@ -20,19 +20,23 @@ export function runStudio(dist: string): void {
   let service = openService()
   lockDown()
   serveAppScheme(join(dist, 'renderer'))
-  const window = openStudioWindow(join(dist, 'preload', 'preload.cjs'), join(dist, 'icon.png'))
+  const { window, show } = openStudioWindow(
+    join(dist, 'preload', 'preload.cjs'),
+    join(dist, 'icon.png'),
+  )
 
   listenToPage({
     wantsService: () => sendServicePort(window, service.connect()),
-    isInteractive: sayInteractive,
+    isInteractive: () => {
+      show()
+      sayInteractive()
+      setMenu((command) => sendCommand(window, command))
+    },
     // Loaded with the first call, to keep the schemas out of the start.
     shellCall: async (name, input) =>
       (await import('./shell-calls.ts')).answerShellCall(name, input, window),
     strangerRefused: (channel) => log(`refused a sender that is not our page on ${channel}`),
   })
-  window.webContents.once('did-finish-load', () =>
-    setMenu((command) => sendCommand(window, command)),
-  )
   window.webContents.on('render-process-gone', (_event, { reason }) => {
     if (reason !== 'clean-exit') void offerPageAgain(window, reason)
   })
