@@ -34,12 +34,10 @@ function Studio() {
   useEffect(() => {
     if (isBegun) localStorage.setItem(BEGUN, 'yes')
   }, [isBegun])
-  // Fetched while the service still opens its file, so that neither waits for the other.
-  useEffect(() => {
-    if (localStorage.getItem(BEGUN) === null) void FirstChoice.ahead()
-  }, [])
   if (refusal !== undefined && value === undefined) return <Refused refusal={refusal} />
-  if (value?.workshop === null) return <FirstChoice />
+  // Made ready while the service still opens its file, so that neither waits for the other.
+  const mayBeFirst = value === undefined && localStorage.getItem(BEGUN) === null
+  if (mayBeFirst || value?.workshop === null) return <FirstChoice isSeen={!mayBeFirst} />
   if (value === undefined || !areBeadsKnown) return <main aria-busy="true" />
   return <Shell workshopName={value.workshop.name} />
 }

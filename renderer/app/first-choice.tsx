@@ -13,9 +13,13 @@ import './first-choice.css'
 
 type Beginning = 'sample' | 'empty'
 
-/** The first start: whose workshop this is, and whether to begin with the sample or with nothing. */
-export function FirstChoice() {
-  useSayInteractive()
+/**
+ * The first start: whose workshop this is, and whether to begin with the sample or with nothing.
+ *
+ * Until `isSeen` it stands ready and hidden.
+ */
+export function FirstChoice({ isSeen }: Readonly<{ isSeen: boolean }>) {
+  useSayInteractive(isSeen)
   const [name, setName] = useState('')
   const [currency, setCurrency] = useState<string | null>('EUR')
   const [decimalMark, setDecimalMark] = useState<',' | '.'>('.')
@@ -36,7 +40,7 @@ export function FirstChoice() {
   }
 
   return (
-    <main className="first">
+    <main className="first" hidden={!isSeen}>
       <FirstPicture />
       <form className="first-form" onSubmit={(event) => event.preventDefault()}>
         <div>

@@ -23,6 +23,8 @@ export function FirstPicture() {
 function paint(place: HTMLElement, canvas: HTMLCanvasElement | null): void {
   const brush = canvas?.getContext('2d')
   if (canvas === null || brush === null || brush === undefined) return
+  // Not seen yet: there is no room to paint in.
+  if (place.clientWidth === 0) return
   const ratio = screenRatio()
   canvas.width = Math.round(place.clientWidth * ratio)
   canvas.height = Math.round(place.clientHeight * ratio)
