@@ -66,7 +66,11 @@ async function setUp(
   const isBehind = version < latestVersion
   const copied = isBehind && !fresh ? await copyBeforeMigration(driver, file, version) : undefined
   // Asked only then: to find nothing to do, the migrator reads the shape of every table.
-  if (isBehind) await migrate(driver, migrations)
+  if (isBehind) {
+    await migrate(driver, migrations)
+    // Out of the log and into the file, so that no later start has to do it, and a copy has it all.
+    driver.pragma('wal_checkpoint(truncate)')
+  }
   return {
     db: driver.db,
     close: driver.close,

@@ -5,13 +5,14 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import BetterSqlite from 'better-sqlite3'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { APPLICATION_ID } from '../../../../electron/service/store/check-file.ts'
+import { APPLICATION_ID, checkFile } from '../../../../electron/service/store/check-file.ts'
 import { openStore } from '../../../../electron/service/store/open-store.ts'
 import { latestVersion } from '../../../../migrations/index.ts'
 import { openEmptyStudio, openStudio } from '../open-studio.ts'
@@ -54,6 +55,16 @@ describe('openStore', () => {
     expect(db.pragma('user_version', { simple: true })).toBe(latestVersion)
     expect(db.pragma('journal_mode', { simple: true })).toBe('wal')
     db.close()
+  })
+
+  it('has all tables in the file itself from the first moment, also if nobody closes it', async () => {
+    const opened = await openStore(file)
+    const copy = join(folder, 'copy.tally')
+    copyFileSync(file, copy)
+    expect(checkFile(copy, latestVersion)).toEqual({ kind: 'ours', version: latestVersion })
+    expect((await openStore(copy)).ok).toBe(true)
+    expect(statSync(`${file}-wal`).size).toBe(0)
+    if (opened.ok) await opened.value.close()
   })
 
   it('takes a file of no bytes for a new one', async () => {
