@@ -52,7 +52,7 @@ export function PieceTable({
         rows={pieces}
         rowKey={({ id }) => id}
         onOpen={onOpen}
-        columns={columns(format)}
+        columns={columns(format, pieces)}
         actions={(piece) => (
           <span className="shelf-actions">
             <input
@@ -74,7 +74,13 @@ export function PieceTable({
   )
 }
 
-function columns(format: Format): readonly Column<Piece>[] {
+function columns(format: Format, pieces: readonly Piece[]): readonly Column<Piece>[] {
+  const earned: Column<Piece> = {
+    key: 'profit',
+    head: 'Earned',
+    align: 'end',
+    cell: ({ sale }) => (sale === null ? '' : format.money(sale.profitMinor)),
+  }
   return [
     {
       key: 'code',
@@ -116,12 +122,8 @@ function columns(format: Format): readonly Column<Piece>[] {
         return price === null ? '' : format.money(price)
       },
     },
-    {
-      key: 'profit',
-      head: 'Earned',
-      align: 'end',
-      cell: ({ sale }) => (sale === null ? '' : format.money(sale.profitMinor)),
-    },
+    // Nothing is earned before it is sold.
+    ...(pieces.some(({ sale }) => sale !== null) ? [earned] : []),
     {
       key: 'state',
       head: 'State',
