@@ -2,6 +2,7 @@ import { capital } from '../../app/capital.ts'
 import type { Format } from '../../app/format.ts'
 import { hrefTo } from '../../app/place.ts'
 import { Badge } from '../../ui/badge.tsx'
+import { Card, CardLink } from '../../ui/card.tsx'
 import { Icon } from '../../ui/icon.tsx'
 import { PieceThumbnail } from '../designs/assembly/piece-thumbnail.tsx'
 import { useDrawing } from '../designs/gallery/use-drawing.ts'
@@ -35,7 +36,7 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
   const { id, designId, designName, colourwayName, units, unitsDone, unitName, order } = work
   const drawing = useDrawing(designId, true)
   return (
-    <li className="bench-card">
+    <Card className="bench-card">
       <PieceThumbnail
         assembly={drawing?.assembly}
         pictureKey={drawing?.key ?? ''}
@@ -45,9 +46,9 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
       />
       <div className="bench-card-text">
         <h3>
-          <a href={hrefTo({ room: 'bench', id, sub: isBegun(work) ? READING : undefined })}>
+          <CardLink href={hrefTo({ room: 'bench', id, sub: isBegun(work) ? READING : undefined })}>
             {designName}
-          </a>
+          </CardLink>
         </h3>
         <p className="bench-soft">{colourwayName}</p>
         <p className="bench-card-at">{capital(placeWords(work, format))}</p>
@@ -66,6 +67,6 @@ function WorkCard({ work, format }: Readonly<{ work: BenchWork; format: Format }
           </span>
         </p>
       </div>
-    </li>
+    </Card>
   )
 }

@@ -2,6 +2,7 @@ import type { Format } from '../../../app/format.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { Badge } from '../../../ui/badge.tsx'
 import { IconButton } from '../../../ui/button.tsx'
+import { Card, CardLink } from '../../../ui/card.tsx'
 import { PieceThumbnail } from '../assembly/piece-thumbnail.tsx'
 import type { DesignRow } from './design-row.ts'
 import { useDrawing } from './use-drawing.ts'
@@ -39,7 +40,7 @@ export function DesignCard({
   const { id, name, unitName, beads, tags, archived } = design
   const drawing = useDrawing(id, useSettledIn())
   return (
-    <li className="design-card" aria-posinset={number} aria-setsize={of}>
+    <Card className="design-card" aria-posinset={number} aria-setsize={of}>
       <PieceThumbnail
         assembly={drawing?.assembly}
         pictureKey={drawing?.key ?? ''}
@@ -49,7 +50,7 @@ export function DesignCard({
       />
       <div className="design-card-text">
         <h2 className="design-card-name" title={name}>
-          <a href={hrefTo({ room: 'designs', id })}>{name}</a>
+          <CardLink href={hrefTo({ room: 'designs', id })}>{name}</CardLink>
         </h2>
         <p className="design-card-beads">
           {format.counted(beads, 'bead')} a {unitName}
@@ -72,7 +73,7 @@ export function DesignCard({
           />
         </div>
       </div>
-    </li>
+    </Card>
   )
 }
 
