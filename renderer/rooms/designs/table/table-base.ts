@@ -45,7 +45,17 @@ export abstract class TableBase {
   }
 
   /** To be called when the draft has changed. */
-  readonly refresh = (): void => this.set({})
+  readonly refresh = (): void => {
+    // Undo may come while a stroke is drawn; that rests on the drawing as it was.
+    const { busy } = this
+    if (busy !== undefined && busy.kind !== 'select' && busy.on !== this.panel()?.chart) {
+      this.busy = undefined
+      this.set({ told: 'Left off' })
+    } else this.set({})
+  }
+
+  /** Ends what is being drawn, so that whatever comes next is done to what is seen. */
+  protected abstract settle(): void
 
   tell(told: string): void {
     this.set({ told })

@@ -33,6 +33,7 @@ export class TableModel extends TableSelection {
 
   /** The pointer goes down, or the space bar; a pen turned round takes beads away whatever the tool. */
   down(cell: CellRef, byKey = false, tool: ToolName = this.state.tool): void {
+    this.settle()
     const { mirror, selection } = this.state
     const slot = this.slot()
     this.#point(cell)
@@ -42,6 +43,7 @@ export class TableModel extends TableSelection {
     }
     const base = this.chart()
     const moved = this.moved()
+    const on = this.panel()?.chart
     switch (tool) {
       case 'move-picture':
         return
@@ -57,7 +59,7 @@ export class TableModel extends TableSelection {
       case 'select':
         this.busy =
           selection !== undefined && isInside(selection, cell) && !byKey
-            ? { kind: 'move', from: cell, selection, placed: undefined }
+            ? { kind: 'move', from: cell, selection, on, placed: undefined }
             : { kind: 'select', from: cell, byKey }
         if (this.busy.kind === 'select') this.set({ selection: undefined })
         return
@@ -66,7 +68,7 @@ export class TableModel extends TableSelection {
         live.to(plus(cell, moved))
         const isTrail = tool === 'paint' || tool === 'erase'
         const label = strokeLabel(tool, slot)
-        this.busy = { kind: 'draw', live, isTrail, base: moved, label, byKey }
+        this.busy = { kind: 'draw', live, on, isTrail, base: moved, label, byKey }
         this.set({})
       }
     }
@@ -99,6 +101,10 @@ export class TableModel extends TableSelection {
       this.put('Move the selection', busy.placed)
     } else if (busy?.kind === 'select') this.set({ told: selectionWords(this.state.selection) })
     else this.set({})
+  }
+
+  protected settle(): void {
+    if (this.busy !== undefined) this.up()
   }
 
   /** Leaves the stroke under way, or the selection. */

@@ -12,6 +12,7 @@ import { clipFor, type KeptClip } from './table-clip.ts'
 export abstract class TableSelection extends TableBase {
   /** Does an act on the selection, or on the crosshair's row and column. */
   act(act: TableAct): void {
+    this.settle()
     const { cell, selection } = this.state
     const box = this.toChart(selection ?? { from: cell, to: cell })
     const done = act.do(this.chart(), { ...box, slot: this.slot() })
@@ -20,6 +21,7 @@ export abstract class TableSelection extends TableBase {
   }
 
   copy(): boolean {
+    this.settle()
     const clip = copyCells(this.chart(), this.#spans())
     if (clip === undefined) {
       this.set({ told: 'There is no bead to copy here' })
@@ -36,6 +38,7 @@ export abstract class TableSelection extends TableBase {
   }
 
   paste(): void {
+    this.settle()
     const { kept } = this.host.clipBoard
     const { stitch } = this.chart()
     if (kept === undefined) this.set({ told: 'Nothing has been copied yet' })
@@ -59,10 +62,12 @@ export abstract class TableSelection extends TableBase {
 
   /** Takes away what is selected, or the bead under the crosshair. */
   remove(): void {
+    this.settle()
     this.draw('Take away', takeAway(this.chart(), this.#spans()))
   }
 
   selectAll(): void {
+    this.settle()
     const extent = beadExtent(this.chart().rows)
     if (extent === undefined) {
       this.set({ told: 'There is no bead to select' })
@@ -79,6 +84,7 @@ export abstract class TableSelection extends TableBase {
 
   /** Mirrors or turns what is selected within its own box. */
   mirrorSelected(way: 'left-right' | 'top-bottom' | 'both'): void {
+    this.settle()
     const { selection } = this.state
     if (selection === undefined) this.set({ told: 'Nothing is selected' })
     else {
@@ -89,6 +95,7 @@ export abstract class TableSelection extends TableBase {
 
   /** Moves what is selected by rows and beads. */
   nudge(rows: number, beads: number): void {
+    this.settle()
     const { selection } = this.state
     if (selection === undefined) return
     const by = { row: rows, at: 2 * beads }

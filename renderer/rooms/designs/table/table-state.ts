@@ -53,6 +53,8 @@ export type TableBusy =
   | Readonly<{
       kind: 'draw'
       live: LiveStroke
+      /** The chart it was begun on, as it lies in the draft. */
+      on: Panel['chart'] | undefined
       /** Whether every cell it passes is drawn, or what lies between its two ends. */
       isTrail: boolean
       base: CellRef
@@ -60,4 +62,10 @@ export type TableBusy =
       byKey: boolean
     }>
   | Readonly<{ kind: 'select'; from: CellRef; byKey: boolean }>
-  | Readonly<{ kind: 'move'; from: CellRef; selection: Stroke; placed: Placed | undefined }>
+  | Readonly<{
+      kind: 'move'
+      from: CellRef
+      selection: Stroke
+      on: Panel['chart'] | undefined
+      placed: Placed | undefined
+    }>

@@ -1,91 +1,25 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { plus } from '../../../../renderer/rooms/designs/table/cells.ts'
-import { DraftSession } from '../../../../renderer/rooms/designs/table/draft-session.ts'
-import type { StrokePort } from '../../../../renderer/rooms/designs/table/stroke-writer.ts'
+import type { DraftSession } from '../../../../renderer/rooms/designs/table/draft-session.ts'
 import { tableActs } from '../../../../renderer/rooms/designs/table/table-acts.ts'
 import type { ClipBoard } from '../../../../renderer/rooms/designs/table/table-clip.ts'
-import { TableModel } from '../../../../renderer/rooms/designs/table/table-model.ts'
+import type { TableModel } from '../../../../renderer/rooms/designs/table/table-model.ts'
 import { tools } from '../../../../renderer/rooms/designs/table/tools.ts'
-import {
-  type Chart,
-  STITCH_KINDS,
-  type StitchKind,
-  slotAt,
-  slotLabel,
-} from '../../../../shared-core/chart/chart.ts'
+import { type Chart, STITCH_KINDS, slotAt } from '../../../../shared-core/chart/chart.ts'
 import { misplacedRows } from '../../../../shared-core/chart/row-phase.ts'
-import { sharedChartJson } from '../../../../shared-core/chart/shared-rows.ts'
-import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
 import { anyChart } from '../../../shared-core/chart/any-chart.ts'
-
-type Opened = CallOutput<'drafts.open'>
-
-/** The store's part is proved with `DraftSession`; here it takes whatever comes. */
-const port: StrokePort = {
-  stroke: async ({ position }) => ({ ok: true, value: { position, count: position } }),
-  moveTo: async ({ position }) => ({ ok: true, value: { position, count: position } }),
-  strokes: async () => ({ ok: true, value: { strokes: [] } }),
-}
-
-type Openings = Readonly<{ clipBoard?: ClipBoard; colours?: readonly string[] }>
-
-const FOUR = ['#465a66', '#465a66', '#465a66', '#465a66']
-
-function openTable(
-  chart: Chart,
-  { clipBoard = { kept: undefined }, colours = FOUR }: Openings = {},
-) {
-  const slot = (label: string) => ({ label, name: label, formId: 'cylinder-11/0' })
-  const body = {
-    unitName: 'pair',
-    palette: colours.map((colourHex, at) => ({
-      ...slot(slotLabel(at)),
-      colourHex,
-      finish: 'matte',
-    })),
-    parts: [
-      {
-        kind: 'panel',
-        id: 'panel',
-        name: 'Panel',
-        chart: sharedChartJson(chart),
-        formId: 'cylinder-11/0',
-        copies: 1,
-        mirrored: false,
-        route: {},
-      },
-    ],
-    extras: [],
-    threadId: 'braided-6lb',
-    needleSize: '12',
-  } as unknown as Opened['body']
-  const session = new DraftSession(
-    {
-      ...{ designId: 'des_000001', name: 'Drop', tags: [], version: 1, body },
-      ...{ position: 0, count: 0, strokes: [], savedPosition: 0, isBehind: false },
-    },
-    port,
-  )
-  const model = new TableModel({
-    view: session.view,
-    stroke: (label, partId, edit) => session.stroke(label, partId, edit),
-    change: (label, next) => session.change(label, next),
-    clipBoard,
-  })
-  session.subscribe(model.refresh)
-  return { session, model }
-}
-
-const empty = (stitch: StitchKind): Chart => ({ stitch, rows: [] })
-const cells = (model: TableModel) =>
-  model.view().chart.rows.map(({ cells: row }) => Array.from(row))
+import { cells, empty, openTable } from './open-table.ts'
 
 const anyCell = fc.record({
   row: fc.integer({ min: -3, max: 11 }),
   at: fc.integer({ min: -6, max: 24 }),
 })
-const anyDeed: fc.Arbitrary<(model: TableModel) => void> = fc.oneof(
+type Deed = (model: TableModel, session: DraftSession) => unknown
+const anyDeed: fc.Arbitrary<Deed> = fc.oneof(
+  fc
+    .constantFrom('undo', 'redo')
+    .map((name) => (_: TableModel, session: DraftSession) => session[name as 'undo']()),
   fc.constantFrom(...tools).map(
     ({ name }) =>
       (model: TableModel) =>
@@ -127,7 +61,7 @@ describe('the drawing table', () => {
         const { model, session } = openTable(chart)
         const { body } = session.view()
         for (const deed of deeds) {
-          deed(model)
+          await deed(model, session)
           expect(misplacedRows(model.view().chart)).toEqual([])
         }
         model.cancel()
