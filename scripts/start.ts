@@ -45,8 +45,8 @@ async function openOutOfSight(): Promise<number> {
   for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void studio.close())
   const page = await studio.firstWindow()
   await page.waitForLoadState('load')
-  // Every element in place and drawn: two frames after the page has gone quiet.
-  await page.waitForFunction(() => document.querySelector('#root')?.childNodes.length)
+  // Every screen has a heading; what is drawn beside it stands a moment later.
+  await page.getByRole('heading', { level: 1 }).first().waitFor()
   await page.waitForTimeout(500)
   const picture = join(repo, 'test-output', 'first-screen.png')
   mkdirSync(join(repo, 'test-output'), { recursive: true })
