@@ -47,20 +47,8 @@ export function ShelfRoom() {
     <Room
       title="Shelf"
       actions={
-        all.value?.pieces.length === 0 ? undefined : (
-          <>
-            <Button icon="forward" disabled={picked.length === 0} onClick={() => setOpen('move')}>
-              Move
-            </Button>
-            <Button
-              kind="primary"
-              icon="tag"
-              disabled={picked.length === 0}
-              onClick={() => setOpen('tags')}
-            >
-              {picked.length === 0 ? 'Print tags' : `Print ${format.counted(picked.length, 'tag')}`}
-            </Button>
-          </>
+        all.value?.pieces.length !== 0 && (
+          <ShelfActs picked={picked.length} format={format} onOpen={setOpen} />
         )
       }
     >
@@ -70,27 +58,7 @@ export function ShelfRoom() {
       ) : (
         <>
           <ShelfFigures pieces={all.value?.pieces} format={format} />
-          <div className="shelf-filter">
-            <SegmentedChoice
-              label="Which pieces"
-              labelHidden
-              value={shown}
-              options={[
-                { value: 'here', label: 'On the shelf' },
-                { value: 'sold', label: 'Sold' },
-                { value: 'all', label: 'All' },
-              ]}
-              onChange={setShown}
-            />
-            <TextInput
-              label="Find a piece"
-              labelHidden
-              type="search"
-              placeholder="Code, design or place"
-              value={search}
-              onChange={setSearch}
-            />
-          </div>
+          <ShelfFilter shown={shown} onShown={setShown} search={search} onSearch={setSearch} />
           <PieceTable
             pieces={pieces}
             format={format}
@@ -118,6 +86,58 @@ export function ShelfRoom() {
         />
       )}
     </Room>
+  )
+}
+
+type ShelfActsProps = Readonly<{
+  picked: number
+  format: Format
+  onOpen: (open: 'tags' | 'move') => void
+}>
+
+function ShelfActs({ picked, format, onOpen }: ShelfActsProps) {
+  return (
+    <>
+      <Button icon="forward" disabled={picked === 0} onClick={() => onOpen('move')}>
+        Move
+      </Button>
+      <Button kind="primary" icon="tag" disabled={picked === 0} onClick={() => onOpen('tags')}>
+        {picked === 0 ? 'Print tags' : `Print ${format.counted(picked, 'tag')}`}
+      </Button>
+    </>
+  )
+}
+
+type ShelfFilterProps = Readonly<{
+  shown: Shown
+  onShown: (shown: Shown) => void
+  search: string
+  onSearch: (search: string) => void
+}>
+
+function ShelfFilter({ shown, onShown, search, onSearch }: ShelfFilterProps) {
+  return (
+    <div className="shelf-filter">
+      <SegmentedChoice
+        label="Which pieces"
+        labelHidden
+        value={shown}
+        options={[
+          { value: 'here', label: 'On the shelf' },
+          { value: 'sold', label: 'Sold' },
+          { value: 'all', label: 'All' },
+        ]}
+        onChange={onShown}
+      />
+      <TextInput
+        label="Find a piece"
+        labelHidden
+        type="search"
+        placeholder="Code, design or place"
+        value={search}
+        onChange={onSearch}
+      />
+    </div>
   )
 }
 
