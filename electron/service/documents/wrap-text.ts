@@ -32,7 +32,18 @@ export function wrapText(box: TextBox, measure: Measure): readonly string[] {
     line = pieces.at(-1) ?? ''
   }
   if (line !== '') lines.push(line)
+  keepLastCompany(lines, fits)
   return lines.length <= box.maxLines ? lines : shorten(lines.slice(0, box.maxLines), fits)
+}
+
+/** A last line of a few letters looks lost: it gets the word before it, where that leaves the line above one. */
+function keepLastCompany(lines: string[], fits: (line: string) => boolean): void {
+  const last = lines.at(-1) ?? ''
+  const above = lines.at(-2)
+  const cut = above?.lastIndexOf(' ') ?? -1
+  if (last.length > 3 || above === undefined || cut < 1) return
+  const joined = `${above.slice(cut + 1)} ${last}`
+  if (fits(joined)) lines.splice(-2, 2, above.slice(0, cut), joined)
 }
 
 function breakWord(word: string, fits: (line: string) => boolean): readonly string[] {

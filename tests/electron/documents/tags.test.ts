@@ -167,6 +167,16 @@ describe('wrapText', () => {
     expect(lines).toEqual(['thread', '0,17\u00a0mm'])
   })
 
+  it('leaves no few letters alone on the last line, where the word before fits beside them', () => {
+    const text = 'not for children under 3.'
+    const lines = wrapText({ ...box, text, widthMm: 23, maxLines: 5 }, measure)
+    expect(lines).toEqual(['not for children', 'under 3.'])
+    expect(wrapText({ ...box, text: 'children 3.', widthMm: 9, maxLines: 5 }, measure)).toEqual([
+      'children',
+      '3.',
+    ])
+  })
+
   it('breaks a word that is wider than the line', () => {
     expect(wrapText({ ...box, text: 'abcdefgh', widthMm: 3, maxLines: 5 }, measure)).toEqual([
       'abc',
