@@ -17,14 +17,15 @@ export function roundingSd(digitMg: number, rounding: Rounding): number {
  *
  * @source Rounding of a normal variable is even to within exp(-2 pi^2 (sd/digit)^2) of its amplitude.
  */
-export function roundingOf(weighed: {
-  readonly beads: number
-  readonly beadMg: number
-  readonly cv: number
-  readonly digitMg: number
-}): Rounding {
-  const spreadMg = weighed.cv * weighed.beadMg * Math.sqrt(weighed.beads)
-  return spreadMg < 0.3 * weighed.digitMg ? 'half-digit' : 'uniform'
+export function roundingOf(weighed: Scaled & { readonly beads: number }): Rounding {
+  return weighed.beads < smearingBeads(weighed) ? 'half-digit' : 'uniform'
+}
+
+type Scaled = Readonly<{ beadMg: number; cv: number; digitMg: number }>
+
+/** The fewest beads whose spread smears a digit, not rounded up; a whole number stays one despite binary fractions. */
+function smearingBeads({ beadMg, cv, digitMg }: Scaled): number {
+  return ((0.3 * digitMg) / (cv * beadMg)) ** 2 - 1e-9
 }
 
 /** A count by weight: `reference` beads were counted and weighed, then a lot of `lot` beads weighed. */
@@ -86,6 +87,5 @@ export function beadsToCount(aim: CountingAim): number {
   if (roundingOf({ beads, beadMg, cv, digitMg }) === 'uniform') return beads
   // Half a digit is sqrt 3 times the uniform sd.
   const worst = exactBeadsToCount({ cv, accuracy, beadMg, z, digitMg: digitMg * Math.sqrt(3) })
-  const smeared = ((0.3 * digitMg) / (cv * beadMg)) ** 2
-  return Math.max(beads, Math.ceil(Math.min(worst, smeared) - 1e-9))
+  return Math.max(beads, Math.ceil(Math.min(worst - 1e-9, smearingBeads(aim))))
 }

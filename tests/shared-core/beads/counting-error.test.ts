@@ -96,6 +96,8 @@ describe('beadsToCount', () => {
           expect(Z95 * sd).toBeLessThanOrEqual(accuracy * (1 + 1e-6))
         },
       ),
+      // Ten thousand beads smear this scale's digit, but for the last place of a binary fraction.
+      { examples: [[0.1499999999999924, 0.004079990386794785, 100, 2.0000000000000013]] },
     )
   })
 })
