@@ -10,6 +10,7 @@ import {
 } from '../../../../shared-core/design/edits/body-edit.ts'
 import { bodyStroke } from '../../../../shared-core/design/edits/body-stroke.ts'
 import { chartStroke } from '../../../../shared-core/design/edits/chart-stroke.ts'
+import { joinStrokes } from '../../../../shared-core/design/edits/join-strokes.ts'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { type StrokePort, StrokeWriter } from './stroke-writer.ts'
 
@@ -81,11 +82,23 @@ export class DraftSession {
 
   readonly view = (): DraftView => this.#view
 
-  /** Draws: an edit of a panel's chart as it stands now. An edit that changes nothing is no stroke. */
-  stroke(label: string, partId: string, edit: ChartEdit): void {
-    const panel = this.#body.parts.find(({ id }) => id === partId)
+  /**
+   * Draws: an edit of a panel's chart as it stands now. An edit that changes nothing is no stroke.
+   *
+   * @param palette - The slots the edit is drawn in, where it brings new ones: they come and go with it.
+   */
+  stroke(label: string, partId: string, edit: ChartEdit, palette = this.#body.palette): void {
+    const body = this.#body
+    const panel = body.parts.find(({ id }) => id === partId)
     if (panel?.kind !== 'panel' || edit.inverse.splices.length === 0) return
-    this.#do(chartStroke(label, this.#body, { partId, before: sharedChart(panel.chart), edit }))
+    const before = sharedChart(panel.chart)
+    if (palette === body.palette) {
+      this.#do(chartStroke(label, body, { partId, before, edit }))
+      return
+    }
+    const withSlots = { ...body, palette }
+    const drawn = chartStroke(label, withSlots, { partId, before, edit })
+    this.#do(joinStrokes(label, bodyStroke(label, body, withSlots), drawn))
   }
 
   /** Changes anything else: parts, palette, findings, how it is worked. */

@@ -3,7 +3,7 @@ import type { CellRef, Chart } from '../../../../shared-core/chart/chart.ts'
 import type { ChartEdit } from '../../../../shared-core/chart/edits/chart-edit.ts'
 import type { Stroke } from '../../../../shared-core/chart/edits/draw-line.ts'
 import { sharedChart } from '../../../../shared-core/chart/shared-rows.ts'
-import type { Panel } from '../../../../shared-core/design/design.ts'
+import type { DesignBody, Panel } from '../../../../shared-core/design/design.ts'
 import { changesNothing, minus, plus, rowEnd, snapped } from './cells.ts'
 import type { Placed } from './selection-edits.ts'
 import type { TableBusy, TableHost, TableState, TableView } from './table-state.ts'
@@ -102,23 +102,23 @@ export abstract class TableBase {
   }
 
   /** Hands an edit over as a stroke and says what it did. */
-  protected draw(label: string, edit: ChartEdit): void {
+  protected draw(label: string, edit: ChartEdit, palette?: DesignBody['palette']): void {
     const panel = this.panel()
     if (panel === undefined) return
     if (changesNothing(edit)) {
       this.set({ told: 'Nothing changed' })
       return
     }
-    this.host.stroke(label, panel.id, edit)
+    this.host.stroke(label, panel.id, edit, palette)
     const isEmpty = beadExtent(edit.chart.rows) === undefined
     this.set({ told: isEmpty ? 'No bead is left in this panel. Undo brings them back.' : label })
   }
 
-  /** Draws beads that were put somewhere, and selects them there. */
-  protected put(label: string, { edit, box }: Placed): void {
+  /** Draws beads that were put somewhere, with the slots they bring, and selects them there. */
+  protected put(label: string, { edit, box }: Placed, palette?: DesignBody['palette']): void {
     const moved = plus(this.moved(), edit.shift)
     const selection = { from: minus(box.from, moved), to: minus(box.to, moved) }
-    this.draw(label, edit)
+    this.draw(label, edit, palette)
     this.set({ selection })
   }
 

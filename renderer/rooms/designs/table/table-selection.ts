@@ -1,5 +1,5 @@
 import { beadExtent } from '../../../../shared-core/chart/bead-extent.ts'
-import { type Clip, copyCells } from '../../../../shared-core/chart/edits/clip.ts'
+import { copyCells } from '../../../../shared-core/chart/edits/clip.ts'
 import { rectangleSpans } from '../../../../shared-core/chart/edits/draw-rectangle.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import { minus, plus } from './cells.ts'
@@ -46,18 +46,16 @@ export abstract class TableSelection extends TableBase {
       const [from, to] = [stitchName(kept.clip.stitch), stitchName(stitch)]
       this.set({ told: `What was copied is ${from}; this panel is ${to}` })
     } else {
-      const clip = this.#here(kept)
-      this.put('Paste', pasteAt(this.chart(), clip, plus(this.state.cell, this.moved())))
+      const { clip, palette } = this.#here(kept)
+      const placed = pasteAt(this.chart(), clip, plus(this.state.cell, this.moved()))
+      this.put('Paste', placed, palette)
     }
   }
 
-  /** What was copied in the slots of this design; beads it has none of are added to its palette. */
-  #here(kept: KeptClip): Clip {
-    if (kept.home === this.host) return kept.clip
-    const { body } = this.host.view()
-    const { clip, palette } = clipFor(kept, body.palette)
-    if (palette !== body.palette) this.host.change('Add slots to paste', { ...body, palette })
-    return clip
+  /** What was copied in the slots of this design, and its palette with those it had none of. */
+  #here(kept: KeptClip): ReturnType<typeof clipFor> {
+    const { palette } = this.host.view().body
+    return kept.home === this.host ? { clip: kept.clip, palette } : clipFor(kept, palette)
   }
 
   /** Takes away what is selected, or the bead under the crosshair. */

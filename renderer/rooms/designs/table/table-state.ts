@@ -11,9 +11,8 @@ import type { MirrorWay, ToolName } from './tools.ts'
 /** What the table draws on: the draft, seen as it is now. */
 export type TableHost = Readonly<{
   view: () => DraftView
-  stroke: (label: string, partId: string, edit: ChartEdit) => void
-  /** Any change but of a chart. */
-  change: (label: string, next: DesignBody) => void
+  /** An edit of a panel's chart; with a palette where it brings new slots. */
+  stroke: (label: string, partId: string, edit: ChartEdit, palette?: DesignBody['palette']) => void
   clipBoard: ClipBoard
 }>
 

@@ -18,8 +18,7 @@ export function useTableModel({
     () =>
       new TableModel({
         view: session.view,
-        stroke: (label, partId, edit) => session.stroke(label, partId, edit),
-        change: (label, next) => session.change(label, next),
+        stroke: (label, partId, edit, palette) => session.stroke(label, partId, edit, palette),
         clipBoard,
       }),
     [session],

@@ -2,6 +2,7 @@ import * as fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { DraftSession } from '../../../../renderer/rooms/designs/table/draft-session.ts'
 import type { StrokePort } from '../../../../renderer/rooms/designs/table/stroke-writer.ts'
+import { slotLabel } from '../../../../shared-core/chart/chart.ts'
 import { paintCells } from '../../../../shared-core/chart/edits/paint-cells.ts'
 import { sharedChart } from '../../../../shared-core/chart/shared-rows.ts'
 import type { Panel } from '../../../../shared-core/design/design.ts'
@@ -62,6 +63,35 @@ describe('DraftSession', () => {
       }),
       { numRuns: 60 },
     )
+  })
+
+  it('takes beads and the slots they came with back in one step, also when the store brings them', async () => {
+    await fresh()
+    const first = await open()
+    const before = first.view().body
+    const panel = before.parts.find((part): part is Panel => part.kind === 'panel')
+    const [slot] = before.palette
+    if (panel === undefined || slot === undefined) throw new Error('expected a panel and a slot')
+    const at = before.palette.length
+    const palette = [...before.palette, { ...slot, label: slotLabel(at), colourHex: '#123456' }]
+    const edit = paintCells(sharedChart(panel.chart), [{ row: 0, at: 0 }], at)
+    first.stroke('Paste', panel.id, edit, palette)
+    const after = first.view().body
+    expect(after.palette).toEqual(palette)
+    await first.settled()
+
+    const second = await open()
+    expect(second.view()).toMatchObject({ body: after, position: 1, undoLabel: 'Paste' })
+    await second.undo()
+    expect(second.view()).toMatchObject({ body: before, position: 0, undoLabel: undefined })
+    await second.settled()
+
+    const third = await open()
+    expect(third.view()).toMatchObject({ body: before, position: 0, redoLabel: 'Paste' })
+    await third.redo()
+    expect(third.view()).toMatchObject({ body: after, position: 1 })
+    await third.settled()
+    expect((await open()).view().body).toEqual(after)
   })
 
   it('undoes further back than it keeps at hand, to the very first body, and comes back', async () => {

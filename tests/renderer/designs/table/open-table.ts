@@ -57,8 +57,7 @@ export function openTable(
   )
   const model = new TableModel({
     view: session.view,
-    stroke: (label, partId, edit) => session.stroke(label, partId, edit),
-    change: (label, next) => session.change(label, next),
+    stroke: (label, partId, edit, palette) => session.stroke(label, partId, edit, palette),
     clipBoard,
   })
   session.subscribe(model.refresh)

@@ -158,7 +158,7 @@ describe('the drawing table', () => {
     expect(cells(model)[1]?.some((cell) => cell !== 0)).toBe(false)
   })
 
-  it('pastes on another design in the slots that look the same there, and adds those it has none of', () => {
+  it('pastes on another design in the slots that look the same there, and adds those it has none of, in one step', async () => {
     const clipBoard: ClipBoard = { kept: undefined }
     const row = { start: 0, cells: Uint16Array.of(1, 2, 3) }
     const from = openTable(
@@ -172,13 +172,20 @@ describe('the drawing table', () => {
       { clipBoard, colours: ['#333333', '#111111'] },
     )
     model.step(1, 0, false)
+    const { body } = session.view()
     model.paste()
+    expect(session.view()).toMatchObject({ position: 1, undoLabel: 'Paste' })
     expect(cells(model)[1]?.filter((cell) => cell !== 0)).toEqual([2, 3, 1])
     expect(session.view().body.palette.map(({ label, colourHex }) => label + colourHex)).toEqual([
       'A#333333',
       'B#111111',
       'C#222222',
     ])
+    const pasted = session.view().body
+    await session.undo()
+    expect(session.view()).toMatchObject({ body, position: 0, redoLabel: 'Paste' })
+    await session.redo()
+    expect(session.view()).toMatchObject({ body: pasted, position: 1 })
   })
 
   it('takes beads away with the other end of the pen, whatever the tool', () => {

@@ -7,6 +7,7 @@ import type { DesignBody, Panel, Strand } from '../../../../shared-core/design/d
 import { applyEdits, type Stroke } from '../../../../shared-core/design/edits/body-edit.ts'
 import { bodyStroke } from '../../../../shared-core/design/edits/body-stroke.ts'
 import { chartStroke } from '../../../../shared-core/design/edits/chart-stroke.ts'
+import { joinStrokes } from '../../../../shared-core/design/edits/join-strokes.ts'
 import { anyChart } from '../../chart/any-chart.ts'
 import { anyEdit, type NamedEdit } from '../../chart/edits/any-edit.ts'
 
@@ -103,6 +104,22 @@ describe('strokes of a drawing', () => {
           }
         },
       ),
+    )
+  })
+
+  it('are one when joined: both are taken back, the later first, and both come again', () => {
+    fc.assert(
+      fc.property(anyChart(), fc.oneof(anyEdit, anyPieces), anyEdit, (chart, one, other) => {
+        const before = bodyOf(chart)
+        const first = strokeOf(before, one)
+        const between = applied(before, first.redo)
+        const second = strokeOf(between, other)
+        const after = applied(between, second.redo)
+        const joined = stored(joinStrokes('Paste', first, second))
+        expect(joined.label).toBe('Paste')
+        expect(applied(before, joined.redo)).toEqual(after)
+        expect(applied(after, joined.undo)).toEqual(before)
+      }),
     )
   })
 
