@@ -1,11 +1,10 @@
-import { memo, useState } from 'react'
+import { memo } from 'react'
 import type { SlotCount } from '../../../../shared-core/design/reading.ts'
 import type { Format } from '../../../app/format.ts'
 import { IconButton } from '../../../ui/button.tsx'
 import { Swatch } from '../../../ui/swatch.tsx'
 import type { SlotBead } from '../page/slot-beads.ts'
 import { MOST_SLOTS, withNewSlot } from './palette-edits.ts'
-import { SlotSheet } from './slot-sheet.tsx'
 import type { TableModel } from './table-model.ts'
 import type { Draft } from './use-draft.ts'
 import { useTableView } from './use-table-model.ts'
@@ -16,6 +15,8 @@ type PalettePanelProps = Readonly<{
   beads: readonly SlotBead[]
   counts: readonly SlotCount[] | undefined
   format: Format
+  /** Opens a slot to be named or coloured. */
+  onEditSlot: (at: number) => void
 }>
 
 /** The slots to draw with: letter, bead, name and how many a unit takes. */
@@ -25,8 +26,8 @@ export const PalettePanel = memo(function PalettePanel({
   beads,
   counts,
   format,
+  onEditSlot,
 }: PalettePanelProps) {
-  const [edited, setEdited] = useState<number>()
   const chosen = useTableView(model, ({ slot }) => slot)
   function add(): void {
     const formId = model.view().panel?.formId ?? draft.body.palette[0]?.formId ?? ''
@@ -42,7 +43,7 @@ export const PalettePanel = memo(function PalettePanel({
           icon="edit"
           label={`Name or colour slot ${beads[chosen]?.slot.label ?? ''}`}
           disabled={beads.length === 0}
-          onClick={() => setEdited(chosen)}
+          onClick={() => onEditSlot(chosen)}
         />
         <IconButton
           icon="add"
@@ -60,7 +61,7 @@ export const PalettePanel = memo(function PalettePanel({
               aria-pressed={at === chosen}
               aria-keyshortcuts={at < 9 ? String(at + 1) : undefined}
               onClick={() => model.chooseSlot(at)}
-              onDoubleClick={() => setEdited(at)}
+              onDoubleClick={() => onEditSlot(at)}
             >
               <span className="table-slot-letter">{slot.label}</span>
               <Swatch look={{ hex, finish }} />
@@ -72,15 +73,6 @@ export const PalettePanel = memo(function PalettePanel({
           </li>
         ))}
       </ul>
-      {edited !== undefined && draft.body.palette[edited] !== undefined && (
-        <SlotSheet
-          key={edited}
-          draft={draft}
-          at={edited}
-          bead={beads[edited]}
-          onClose={() => setEdited(undefined)}
-        />
-      )}
     </section>
   )
 })

@@ -14,7 +14,7 @@ type TableBarProps = Readonly<{
   model: TableModel
   draft: Draft
   isWide: boolean
-  onWide: () => void
+  onWide: (from: HTMLElement) => void
 }>
 
 /** Over the picture: which panel, undo and redo, the mirror, and what is done to rows, columns and the chart. */
@@ -67,7 +67,7 @@ export const TableBar = memo(function TableBar({ model, draft, isWide, onWide }:
         icon="side"
         label={isWide ? 'Show palette and figures (W)' : 'Fold palette and figures away (W)'}
         aria-keyshortcuts="W"
-        onClick={onWide}
+        onClick={(event) => onWide(event.currentTarget)}
       />
     </section>
   )

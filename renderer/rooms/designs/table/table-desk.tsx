@@ -4,11 +4,14 @@ import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
 import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
+import { leadToRefused } from '../../../ui/refused-field.ts'
 import type { DesignDetail, Fillings, MaterialRow } from '../page/open-design.ts'
 import { slotBeads } from '../page/slot-beads.ts'
 import { BehindNotice } from './behind-notice.tsx'
+import { FoldedRefusal } from './folded-refusal.tsx'
 import { SaveSheet } from './save-sheet.tsx'
 import { SlotRail } from './slot-rail.tsx'
+import { SlotSheet } from './slot-sheet.tsx'
 import { TableBar } from './table-bar.tsx'
 import { answerTableKey } from './table-keys.ts'
 import { TableKeysSheet } from './table-keys-sheet.tsx'
@@ -30,7 +33,15 @@ const NO_FILLINGS: Fillings = {}
 /** A design being drawn: tools at the left, the beads in the middle, palette and figures at the right or folded away. */
 export function TableDesk({ draft, design, materials }: TableDeskProps) {
   const [sheet, setSheet] = useState<'keys' | 'save'>()
+  const [editedSlot, setEditedSlot] = useState<number>()
   const { isWide, turn } = useWideTable()
+  const fold = useCallback(
+    (from: HTMLElement) => {
+      // What was typed at the right and refused would go unseen with it.
+      if (isWide || !leadToRefused(from)) turn()
+    },
+    [isWide, turn],
+  )
   const model = useTableModel(draft)
   const fillings = design.colourways[0]?.materials ?? NO_FILLINGS
   const { palette } = draft.body
@@ -40,12 +51,16 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
   )
   const save = useCallback(() => setSheet('save'), [])
   const onKeyDown = useCallback(
-    (event: KeyboardEvent) => {
+    (event: KeyboardEvent<HTMLElement>) => {
       if (event.defaultPrevented || isTyping(event.target)) return
-      const acts = { onSave: save, onKeys: () => setSheet('keys'), onWide: turn }
+      const acts = {
+        onSave: save,
+        onKeys: () => setSheet('keys'),
+        onWide: () => fold(event.currentTarget),
+      }
       if (answerTableKey(model, event, acts)) event.preventDefault()
     },
-    [model, save, turn],
+    [model, save, fold],
   )
   return (
     <Room
@@ -64,7 +79,12 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
         </>
       }
       aside={
-        isWide ? undefined : <TableSide {...{ model, draft, design, fillings, beads, onKeyDown }} />
+        isWide ? undefined : (
+          <TableSide
+            {...{ model, draft, design, fillings, beads, onKeyDown }}
+            onEditSlot={setEditedSlot}
+          />
+        )
       }
       asideLabel="Palette and figures"
     >
@@ -80,10 +100,22 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
           {isWide && <SlotRail model={model} beads={beads} />}
         </div>
         <div className="table-middle">
-          <TableBar model={model} draft={draft} isWide={isWide} onWide={turn} />
+          <TableBar model={model} draft={draft} isWide={isWide} onWide={fold} />
+          {isWide && (
+            <FoldedRefusal body={draft.body} design={design} fillings={fillings} onShow={turn} />
+          )}
           <TableStage model={model} name={design.name} body={draft.body} beads={beads} />
         </div>
       </div>
+      {editedSlot !== undefined && palette[editedSlot] !== undefined && (
+        <SlotSheet
+          key={editedSlot}
+          draft={draft}
+          at={editedSlot}
+          bead={beads[editedSlot]}
+          onClose={() => setEditedSlot(undefined)}
+        />
+      )}
       {sheet === 'keys' && <TableKeysSheet onClose={() => setSheet(undefined)} />}
       {sheet === 'save' && <SaveSheet draft={draft} onClose={() => setSheet(undefined)} />}
     </Room>

@@ -19,7 +19,8 @@ type TableSideProps = Readonly<{
   fillings: Fillings
   beads: readonly SlotBead[]
   /** Keys of the tools, which work on the palette too. */
-  onKeyDown: (event: KeyboardEvent) => void
+  onKeyDown: (event: KeyboardEvent<HTMLElement>) => void
+  onEditSlot: (at: number) => void
 }>
 
 /** Beside the drawing: what is drawn with, and what follows from it. */
@@ -30,6 +31,7 @@ export const TableSide = memo(function TableSide({
   fillings,
   beads,
   onKeyDown,
+  onEditSlot,
 }: TableSideProps) {
   const format = useFormat()
   // The beads under the brush come first; the figures follow as soon as those are shown.
@@ -48,6 +50,7 @@ export const TableSide = memo(function TableSide({
           beads={beads}
           counts={reading?.counts}
           format={format}
+          onEditSlot={onEditSlot}
         />
       </div>
       {answer?.ok === false && <RefusalNotice refusal={answer.error} />}
