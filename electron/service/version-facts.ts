@@ -9,7 +9,7 @@ import { ownTables } from './store/table-rows.ts'
 import type { View } from './store/view.ts'
 
 /** Raised whenever the core reads designs differently, so that facts kept in files are read anew. */
-export const READING_EDITION = 7
+export const READING_EDITION = 8
 
 /**
  * The facts of versions by id, read once and then kept in the file and in memory; read anew where the

@@ -67,6 +67,8 @@ export type ReaderStretch = Readonly<{
   /** Which of the copies on this piece, 0-based. */
   copy: number
   copies: number
+  /** Where a strand hangs: `row 5, bead 1 of the panel`, as the copy in hand is seen. */
+  place: string | undefined
   steps: number
   lines: readonly ReaderLine[]
 }>

@@ -4,7 +4,7 @@ import type { ReaderStretch } from './reader-script.ts'
 
 /** What one part's lines are written from. */
 export type StretchSource = Readonly<{
-  part: Pick<ReaderStretch, 'partId' | 'name' | 'kind' | 'copy' | 'copies'>
+  part: Pick<ReaderStretch, 'partId' | 'name' | 'kind' | 'copy' | 'copies' | 'place'>
   /** The route as it is told: of the image, where the copy is a mirrored one. */
   route: EventList
   words: StepWords

@@ -1,4 +1,5 @@
 import type { BeadForm } from '../beads/bead-form.ts'
+import { joinedWords } from '../design/joined-words.ts'
 import type { LaidStrand, ReadyStrand } from '../design/lay-strands.ts'
 import { LOOP_ROUNDS } from '../design/lay-strands.ts'
 import { panelStepWords } from '../design/panel-step-words.ts'
@@ -7,7 +8,7 @@ import type { ReadContext } from '../design/read-options.ts'
 import { routeAsUsed } from '../design/route-as-used.ts'
 import type { StitchedPanel } from '../design/stitch-panel.ts'
 import { strandStepWords } from '../design/strand-step-words.ts'
-import type { StepWords } from '../route/bench-steps.ts'
+import type { JoinedWords, StepWords } from '../route/bench-steps.ts'
 import type { EventList } from '../route/event-list.ts'
 import { type MirrorBead, mirrorBeads, mirrorRoute } from '../route/mirror-route.ts'
 import { holesOf } from '../route/read-fill.ts'
@@ -44,7 +45,14 @@ export function writePanelPiece(
   const tally = tallyOf(context, panel.id, forms)
   const first = writeStretch(
     {
-      part: { partId: panel.id, name: panel.name, kind: 'panel', copy: 0, copies: 1 },
+      part: {
+        partId: panel.id,
+        name: panel.name,
+        kind: 'panel',
+        copy: 0,
+        copies: 1,
+        place: undefined,
+      },
       route: seen(journey.panelEvents ?? draft.events, image),
       words: isMirrored ? imageWords(words, image) : words,
       nameOf: (bead) => beadName(index.slotOf[image(bead)] ?? 0),
@@ -60,6 +68,7 @@ export function writePanelPiece(
       copy: journey.strands.slice(0, at).filter(({ ready }) => ready === laid.ready).length,
       route: seen(laid.events, itself),
       joined: { tally, drawnBead: image },
+      words: joinedWords(stitched, context.body, isMirrored ? image : undefined),
     }),
   )
   return { partId: panel.id, name: panel.name, isMirrored, stretches: [first, ...strands] }
@@ -87,6 +96,7 @@ export function writeLoosePiece(writing: Writing, ready: ReadyStrand): OnePiece 
       copy: 0,
       copies: 1,
       joined: undefined,
+      words: undefined,
       route: routeAsUsed(laid.events, writing.context.threadUse),
     }),
   )
@@ -98,19 +108,23 @@ type OneStrand = Readonly<{
   copies?: number
   route: EventList
   joined: Readonly<{ tally: HoleTally; drawnBead: MirrorBead }> | undefined
+  /** What the beads of the panel it hangs from are called. */
+  words: JoinedWords | undefined
 }>
 
 function strandStretch(
   { context, beadName }: Writing,
-  { ready }: LaidStrand,
-  { copy, copies = ready.strand.copies, route, joined }: OneStrand,
+  { ready, bead }: LaidStrand,
+  { copy, copies = ready.strand.copies, route, joined, words }: OneStrand,
 ): ReaderStretch {
   const { strand, slots, forms } = ready
+  const hangs = words !== undefined && joined !== undefined && bead !== undefined
+  const place = hangs ? `${words.placeOf(joined.drawnBead(bead))} of ${words.panel}` : undefined
   return writeStretch(
     {
-      part: { partId: strand.id, name: strand.name, kind: 'strand', copy, copies },
+      part: { partId: strand.id, name: strand.name, kind: 'strand', copy, copies, place },
       route,
-      words: strandStepWords(slots, context.strands),
+      words: strandStepWords(slots, context.strands, words),
       nameOf: (bead) => beadName(slots[bead] ?? 0),
       drawnBead: itself,
       slotOf: slots,

@@ -36,6 +36,8 @@ export type LaidStrand = Readonly<{
   events: EventList
   geometry: PartGeometry
   from: HoleEnd
+  /** The panel's bead it hangs from, where it hangs. */
+  bead: number | undefined
 }>
 
 /** The thread on its way through a panel's strands: where it is, and the passes made through the panel's beads. */
@@ -97,7 +99,7 @@ export function layCopies(
     if (hanging !== undefined) going.at = hanging.back
     const events = finishEvents(writer)
     addJoins(going.passes, events)
-    return { ready, events, geometry, from }
+    return { ready, events, geometry, from, bead }
   })
 }
 

@@ -138,7 +138,7 @@ export function looseJourney(ready: ReadyStrand, context: ReadContext, rounds: n
   return {
     panelEvents: undefined,
     panelMeasure: undefined,
-    strands: [{ ready, events, geometry, from: { bead: 0, edge: 0 } }],
+    strands: [{ ready, events, geometry, from: { bead: 0, edge: 0 }, bead: undefined }],
     measures: [laid.measure],
     inPieceMm: [doubling * laidMm(laid)],
     lengths: addUpLengths([laid], tailPlan({}), doubling),

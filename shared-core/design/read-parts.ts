@@ -47,7 +47,7 @@ function readPanel(
   const journey = panelJourney(stitched, ready, context)
   read.set(panel.id, readPanelPart(context, stitched, journey, ready))
   for (const strand of ready) {
-    const part = readHangingStrand(context, journey, strand, panel.copies)
+    const part = readHangingStrand(context, stitched, journey, strand)
     if (part !== undefined) read.set(strand.strand.id, part)
   }
   for (const strand of lost) {

@@ -1,5 +1,5 @@
 import type { BeadForm } from '../beads/bead-form.ts'
-import { benchSteps } from '../route/bench-steps.ts'
+import { benchSteps, type JoinedWords } from '../route/bench-steps.ts'
 import { countPasses } from '../route/count-passes.ts'
 import { type EventList, emptyRoute } from '../route/event-list.ts'
 import type { ThreadLength } from '../route/length-ledger.ts'
@@ -10,6 +10,7 @@ import { exactly, type Spread } from '../units/spread.ts'
 import { addSpreads, scaleSpread } from '../units/spread-arithmetic.ts'
 import type { Strand } from './design.ts'
 import { emptyPart } from './empty-part.ts'
+import { hangingPlace, joinedWords } from './joined-words.ts'
 import { LOOP_ROUNDS, type ReadyStrand } from './lay-strands.ts'
 import { lazyPart } from './lazy-part.ts'
 import { threadAsUsed } from './learn-thread-use.ts'
@@ -22,6 +23,7 @@ import type { ReadPart } from './read-part.ts'
 import type { PartReading, ThreadReading } from './reading.ts'
 import { routeAsUsed } from './route-as-used.ts'
 import { slotTotals } from './slot-totals.ts'
+import type { StitchedPanel } from './stitch-panel.ts'
 import { strandStepWords } from './strand-step-words.ts'
 
 /**
@@ -30,15 +32,17 @@ import { strandStepWords } from './strand-step-words.ts'
  */
 export function readHangingStrand(
   context: ReadContext,
+  stitched: StitchedPanel,
   journey: Journey,
   strand: ReadyStrand,
-  panelCopies: number,
 ): ReadPart | undefined {
   const at = journey.strands.flatMap((laid, index) => (laid.ready === strand ? [index] : []))
   const last = at.at(-1)
   const laid = last === undefined ? undefined : journey.strands[last]
   if (last === undefined || laid === undefined) return undefined
   const copies = strand.strand.copies
+  const panelCopies = stitched.panel.copies
+  const joined = joinedWords(stitched, context.body)
   const allMm = at.reduce((sum, index) => sum + (journey.inPieceMm[index + 1] ?? 0), 0)
   const laidStrand = {
     events: laid.events,
@@ -46,6 +50,8 @@ export function readHangingStrand(
     inPieceMm: journey.inPieceMm[last + 1] ?? 0,
     lengths: journey.lengths.filter(({ stretch }) => at.includes(stretch - 1)),
     warnings: [],
+    joined,
+    place: hangingPlace(strand.strand, stitched, joined),
   }
   const thread = strandThread(context, strand, laidStrand)
   const reading = readStrandPart(context, strand, laidStrand, thread)
@@ -76,6 +82,8 @@ export function readLooseStrand(
     inPieceMm: journey.inPieceMm[0] ?? 0,
     lengths: journey.lengths,
     warnings: isLost ? [anchorMissing(ready.strand)] : [],
+    joined: undefined,
+    place: '',
   }
   const thread = strandThread(context, ready, laidStrand)
   const reading = readStrandPart(context, ready, laidStrand, thread)
@@ -97,6 +105,9 @@ type StrandThread = Readonly<{
   inPieceMm: number
   lengths: readonly ThreadLength[]
   warnings: readonly RouteWarning[]
+  joined: JoinedWords | undefined
+  /** Where it hangs, in words; empty where it hangs from nothing. */
+  place: string
 }>
 
 /** Thread of one copy, as the route reckons it. */
@@ -115,7 +126,7 @@ function strandThread(
 function readStrandPart(
   context: ReadContext,
   { strand, slots, forms }: ReadyStrand,
-  { events, warnings }: StrandThread,
+  { events, warnings, joined, place }: StrandThread,
   thread: ThreadReading,
 ): PartReading {
   const route = routeAsUsed(events ?? emptyRoute, context.threadUse)
@@ -137,8 +148,8 @@ function readStrandPart(
     labourS: stitchingS({ kind: 'strand', beads: slots.length, rows: 0 }, context.pace),
   }
   return lazyPart(known, {
-    steps: () => benchSteps(route, strandStepWords(slots, context.strands)),
-    words: () => [`${strand.name}: ${strand.beads}`],
+    steps: () => benchSteps(route, strandStepWords(slots, context.strands, joined)),
+    words: () => [`${strand.name}${place && `, from ${place}`}: ${strand.beads}`],
     rowStarts: () => [],
   })
 }

@@ -29,6 +29,9 @@ import { rowsBegun } from './rows-begun.ts'
 /** Where a step begins and ends in a route. */
 export type StepBounds = Pick<BenchStep, 'fromEvent' | 'toEvent'>
 
+/** What the beads of the panel that a strand hangs from are called, and the panel: `row 5, bead 1`, `the panel`. */
+export type JoinedWords = Readonly<{ placeOf: (bead: number) => string; panel: string }>
+
 /** What the steps are told with: each bead's slot letter, and the runs bridges are counted in. */
 export type StepWords = Readonly<{
   letterOf: (bead: number) => string
@@ -40,6 +43,8 @@ export type StepWords = Readonly<{
   growsUp: boolean
   /** Whether the thread is worked doubled: told where a length is begun. */
   isDoubled: boolean
+  /** Only where a part hangs from another. */
+  joined?: JoinedWords
   /** Leaves out rows, beads picked up and lengths cut, where they are told elsewhere. */
   isBrief?: boolean
 }>
@@ -199,10 +204,8 @@ const MAX_TOLD = 4
 
 function passPhrase(teller: Teller, index: number, end: number): string {
   const { events } = teller
-  const way =
-    end - index < MAX_TOLD ? eachPass(teller, index, end) : passesByWay(teller, index, end)
-  const isOther = events.kind[index] === JOIN
-  const told = isOther ? `${way} of the panel` : way
+  const told =
+    events.kind[index] === JOIN ? joinPhrase(teller, index, end) : wayPhrase(teller, index, end)
   switch ((events.code[index] ?? 0) >> 2) {
     case LOCK:
       return 'lock'
@@ -219,15 +222,34 @@ function passPhrase(teller: Teller, index: number, end: number): string {
   }
 }
 
-function eachPass(teller: Teller, from: number, to: number): string {
+function wayPhrase(teller: Teller, from: number, to: number): string {
+  if (to - from >= MAX_TOLD) return passesByWay(teller, from, to)
+  return eachPass(teller, from, to, teller.words.letterOf).join(', ')
+}
+
+/** A way through the panel a strand hangs from: every bead by its place, or a long way by where it ends. */
+function joinPhrase(teller: Teller, from: number, to: number): string {
   const { events, words } = teller
-  const isOther = events.kind[from] === JOIN
+  if (words.joined === undefined) throw new Error('Broken assumption: what joins hangs from a part')
+  const { panel, placeOf } = words.joined
+  if (to - from < MAX_TOLD) {
+    return `${eachPass(teller, from, to, placeOf).join(', then ')} of ${panel}`
+  }
+  const last = placeOf(events.a[to] ?? 0)
+  return `${passesByWay(teller, from, to)} of ${panel}, the last of them ${last}`
+}
+
+function eachPass(
+  teller: Teller,
+  from: number,
+  to: number,
+  nameOf: (bead: number) => string,
+): readonly string[] {
   const passes: string[] = []
   for (let index = from; index <= to; index += 1) {
-    const bead = isOther ? 'a bead' : words.letterOf(events.a[index] ?? 0)
-    passes.push(`${directionAt(teller, index)} through ${bead}`)
+    passes.push(`${directionAt(teller, index)} through ${nameOf(teller.events.a[index] ?? 0)}`)
   }
-  return passes.join(', ')
+  return passes
 }
 
 function passesByWay(teller: Teller, from: number, to: number): string {

@@ -46,7 +46,9 @@ describe('writeStrandChart', () => {
   it('is left out where all that hangs is of one colour', () => {
     const pages = patternSheet(sheetOfSample('Tidewrack diamond earrings'), measureText)
     expect(pages.flatMap(wordsOf)).not.toContain('Chart: strands')
-    expect(pages.flatMap(wordsOf).join(' ')).toContain('Ear loop: 6A')
+    const told = pages.flatMap(wordsOf).join(' ')
+    expect(told).toContain('Ear loop, from row 1, bead 1 of the panel: 6A')
+    expect(told).toContain('of the panel, the last of them row 1, bead 1.')
   })
 
   it('is left out where nothing hangs', () => {

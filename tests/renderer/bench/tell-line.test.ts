@@ -77,7 +77,14 @@ describe('what comes between rows', () => {
   it('is a strand with its turn bead', () => {
     const strand = lines.find(({ line }) => line.kind === 'strand')
     expect(strand && lineName(strand)).toBe('Reed')
-    expect(strand && tellWork(strand, telling)).toContain('the turn bead')
+    expect(strand && tellWork(strand, telling)).toBe(
+      'It hangs from row 5, bead 1 of the panel. Skip the last bead, the turn bead, and go back up through the rest.',
+    )
+    expect(strand?.line.steps[0] && tellStep(strand.line.steps[0], telling)).toMatch(
+      /up through row 5, bead 1 of the panel\.$/,
+    )
+    const image = lines.find(({ line, piece }) => piece.isMirrored && line.kind === 'strand')
+    expect(image && tellWork(image, telling)).toContain('row 5, bead 2 of the panel')
   })
 
   it('is warps by number and length', () => {

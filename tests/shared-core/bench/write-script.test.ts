@@ -152,6 +152,28 @@ describe('a mirrored copy', () => {
     const { pieces } = script(designOf([panelOf(chart, { copies: 2, mirrored: true }), left]))
     const way = (piece: number) => pieces[piece]?.stretches[1]?.lines.map(lineText)
     expect(way(1)).toEqual(way(0))
+    // Four beads in the row: the first from the left is the fourth in the mirror.
+    const places = pieces.map(({ stretches }) => stretches[1]?.place)
+    expect(places).toEqual(['row 3, bead 1 of the panel', 'row 3, bead 4 of the panel'])
+    const told = pieces.map(({ stretches }) =>
+      stretches[1]?.lines.flatMap(({ steps }) => steps.map(({ text }) => text)).join('; '),
+    )
+    expect(told[0]).toContain('up through row 3, bead 1 of the panel')
+    expect(told[1]).toContain('up through row 3, bead 4 of the panel')
+  })
+
+  it('counts the beads of a half row of peyote from its own left', () => {
+    const chart = drawChart('peyote', ['AAAAA', 'AAAAA'])
+    // The fourth column lies in the second half row, its second bead of two; the first column in the first, of three.
+    const hung = (bead: number) =>
+      strandOf('2B', { id: `strand${bead}`, anchor: { panelId: 'panel', row: 1, bead } })
+    const panel = panelOf(chart, { copies: 2, mirrored: true })
+    const { pieces } = script(designOf([panel, hung(3), hung(0)]))
+    const places = pieces.map(({ stretches }) => stretches.map(({ place }) => place))
+    expect(places).toEqual([
+      [undefined, 'row 4, bead 2 of the panel', 'row 3, bead 1 of the panel'],
+      [undefined, 'row 4, bead 1 of the panel', 'row 3, bead 3 of the panel'],
+    ])
   })
 })
 

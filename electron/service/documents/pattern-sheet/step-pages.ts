@@ -1,4 +1,5 @@
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
+import type { Strand } from '../../../../shared-core/design/design.ts'
 import { writeLengths } from '../../../../shared-core/route/write-lengths.ts'
 import { formatThread } from '../../../../shared-core/units/format-length.ts'
 import { threadMm } from '../../../../shared-core/units/length.ts'
@@ -26,13 +27,18 @@ export function writeSteps(writer: SheetWriter, data: SheetData): void {
   for (const part of parts.filter(({ kind }) => kind === 'panel')) {
     partSteps(writer, `${part.name}, bead by bead`, toldOf(part.id))
   }
-  const strands = parts.filter(({ kind }) => kind === 'strand')
+  const strands = parts.filter((part) => part.kind === 'strand')
   if (strands.length === 0) return
   partSteps(
     writer,
     'Strands, bead by bead',
-    strands.map(({ id, name }) => `${name}: ${[...toldOf(id)].join(' ')}`),
+    strands.map((strand) => `${strandHead(strand)}: ${[...toldOf(strand.id)].join(' ')}`),
   )
+}
+
+/** A strand's name; of several that hang each from a bead of its own, the last is told. */
+function strandHead({ name, anchor, copies }: Strand): string {
+  return anchor !== undefined && copies > 1 ? `${name}, the last of ${copies}` : name
 }
 
 /** Steps with their lengths of thread as the rest of the sheet writes them: `1410 mm` is 1.41 m. */

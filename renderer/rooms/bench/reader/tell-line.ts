@@ -70,6 +70,7 @@ export function tellWork(
       ])
     case 'strand':
       return sentences([
+        stretch.place !== undefined && `It hangs from ${stretch.place}`,
         ...line.steps.filter(({ beads }) => beads.length === 0).map(({ way }) => way),
         line.turns.roundBead &&
           'Skip the last bead, the turn bead, and go back up through the rest',

@@ -20,13 +20,14 @@ export function StepsView({
   parts: readonly PlainPart[] | undefined
   onStep: (step: ShownStep) => void
 }>) {
-  const { thread } = useFormat()
+  const { count, thread } = useFormat()
   const [partId, setPartId] = useState(body.parts[0]?.id ?? '')
   const part = parts?.find((one) => one.partId === partId) ?? parts?.[0]
   const steps = useMemo(
     () => (part?.steps ?? []).map((step, at) => ({ ...step, at: at + 1 })),
     [part],
   )
+  const copies = copiesSideBySide(body, part?.partId)
   if (part === undefined) return <p role="status">Writing the steps…</p>
   return (
     <div className="design-sheet">
@@ -39,6 +40,9 @@ export function StepsView({
             onChange={setPartId}
           />
         </div>
+      )}
+      {copies > 1 && (
+        <p className="designs-quiet">{`The steps of the last of ${count(copies)}.`}</p>
       )}
       <Table
         caption="Steps for the bench"
@@ -56,4 +60,10 @@ export function StepsView({
       />
     </div>
   )
+}
+
+/** Strands of a part that hang each from a bead of its own; 1 for anything else. */
+function copiesSideBySide({ parts }: DesignBody, partId: string | undefined): number {
+  const part = parts.find(({ id }) => id === partId)
+  return part?.kind === 'strand' && part.anchor !== undefined ? part.copies : 1
 }
