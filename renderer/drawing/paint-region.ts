@@ -2,7 +2,7 @@ import { beadBoxes } from './bead-boxes.ts'
 import type { BeadGrid, BoxMm } from './bead-grid.ts'
 import type { Brush } from './bead-look.ts'
 import type { BeadScene } from './bead-scene.ts'
-import { beadSprite } from './bead-sprites.ts'
+import { beadSprite, type Sprite } from './bead-sprites.ts'
 import { outlinePlaces } from './outline-places.ts'
 import { paintThreads } from './paint-threads.ts'
 
@@ -30,11 +30,28 @@ export function paintRegion(brush: Brush, scene: BeadScene, grid: BeadGrid, regi
   const short = Math.min(scene.beadWidthMm, scene.beadHeightMm) * scale
   if (short >= THREADS_FROM_PX) paintThreads(brush, scene, grid, region)
   if (scene.showsPlaces === true) outlinePlaces(brush, scene, grid, region)
+  const spriteOf = sceneSprites(scene, scale)
+  grid.forEachIn(region.box, (bead) => {
+    const sprite = spriteOf(bead)
+    if (sprite === undefined) return
+    const { image, pad, left, top } = sprite
+    brush.drawImage(image, left - leftPx - pad, top - topPx - pad)
+  })
+}
+
+/** A bead's sprite and its left top in whole pixels of the work. */
+type PlacedSprite = Sprite & Readonly<{ left: number; top: number }>
+
+/** The sprite of each bead of a scene at a scale, painted where it is not at hand; `undefined` for an empty place. */
+export function sceneSprites(
+  scene: BeadScene,
+  scale: number,
+): (bead: number) => PlacedSprite | undefined {
   const turnedAxis = scene.axis === 'vertical' ? 'horizontal' : 'vertical'
   const boxOf = beadBoxes(scene, scale)
-  grid.forEachIn(region.box, (bead) => {
+  return (bead) => {
     const look = scene.palette[scene.slotOf[bead] ?? 0]
-    if (look === undefined) return
+    if (look === undefined) return undefined
     const { left, top, right, bottom } = boxOf(bead)
     const { image, pad } = beadSprite(look, {
       width: Math.max(1, right - left),
@@ -42,6 +59,6 @@ export function paintRegion(brush: Brush, scene: BeadScene, grid: BeadGrid, regi
       axis: scene.turnedOf?.[bead] === 1 ? turnedAxis : scene.axis,
       lean: scene.leanOf?.[bead] ?? 0,
     })
-    brush.drawImage(image, left - leftPx - pad, top - topPx - pad)
-  })
+    return { image, pad, left, top }
+  }
 }

@@ -4,7 +4,7 @@ import { buildGrid } from './bead-grid.ts'
 import type { BeadLook, Brush } from './bead-look.ts'
 import { beadSprite } from './bead-sprites.ts'
 import { chartScene } from './chart-scene.ts'
-import { paintRegion } from './paint-region.ts'
+import { paintRegion, sceneSprites } from './paint-region.ts'
 
 /** Loose beads in heaps, as they lie in a tray: where each heap is (shares of the canvas) and what it is of. */
 const HEAPS: readonly (BeadLook & Readonly<{ x: number; y: number; count: number }>)[] = [
@@ -42,21 +42,24 @@ const FORM: BeadForm = {
 
 const PANEL_WIDEST = 15
 
-/** Paints a tray of beads with a finished diamond among the heaps. Always the same tray for the same size. */
-export function paintTray(brush: Brush, width: number, height: number): void {
+/**
+ * Paints a tray of beads with a finished diamond among the heaps, a step for each bead that may have to
+ * be painted first. Always the same tray for the same size, however many turns its steps take.
+ */
+export function* paintTray(brush: Brush, width: number, height: number): Generator<void> {
   const bead = Math.round(Math.min(width, height) / 34)
   const chance = mulberry(20_261_204)
-  for (const heap of HEAPS) paintHeap(brush, heap, { width, height, bead, chance })
-  paintPanel(brush, width, height, bead)
+  for (const heap of HEAPS) yield* paintHeap(brush, heap, { width, height, bead, chance })
+  yield* paintPanel(brush, width, height, bead)
 }
 
 type Tray = Readonly<{ width: number; height: number; bead: number; chance: () => number }>
 
-function paintHeap(
+function* paintHeap(
   brush: Brush,
   { x, y, count, ...look }: (typeof HEAPS)[number],
   { width, height, bead, chance }: Tray,
-): void {
+): Generator<void> {
   const size =
     look.family === 'drop'
       ? { width: Math.round(bead * 1.15), height: Math.round(bead * 1.5) }
@@ -73,10 +76,11 @@ function paintHeap(
     const cx = x * width + Math.cos(turn) * far * 1.15
     const cy = y * height + Math.sin(turn) * far * 0.85
     brush.drawImage(image, Math.round(cx - image.width / 2), Math.round(cy - image.height / 2))
+    yield
   }
 }
 
-function paintPanel(brush: Brush, width: number, height: number, bead: number): void {
+function* paintPanel(brush: Brush, width: number, height: number, bead: number): Generator<void> {
   const rows = Array.from({ length: 2 * PANEL_WIDEST - 3 }, (_, row) => {
     const count = row < PANEL_WIDEST - 1 ? row + 2 : 2 * PANEL_WIDEST - row - 2
     const cells = Uint16Array.from({ length: count }, (_, cell) => {
@@ -89,6 +93,13 @@ function paintPanel(brush: Brush, width: number, height: number, bead: number): 
   const scene = chartScene({ chart, form: FORM, palette: PANEL, threadMm: 0.11 })
   const scale = (bead * 1.02) / scene.beadWidthMm
   const box = { left: -2, top: -2, right: scene.widthMm + 2, bottom: scene.heightMm + 2 }
+  const spriteOf = sceneSprites(scene, scale)
+  yield
+  for (let at = 0; at < scene.xMm.length; at += 1) {
+    spriteOf(at)
+    yield
+  }
+  // With every bead at hand this is stamping alone.
   paintRegion(brush, scene, buildGrid(scene), {
     box,
     leftPx: Math.round((scene.widthMm * scale - width * 1.02) / 2),
