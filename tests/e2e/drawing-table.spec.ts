@@ -3,70 +3,11 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 
 import { expect, type Page, test } from '@playwright/test'
-import type { CallInput, CallOutput } from '../../shared-core/contract/calls.ts'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
 import { beginEmpty } from './journey/begin.ts'
+import { kept, keys, lay, newBlank, picture, place, rowsOf, told } from './on-the-table.ts'
 import { openStudio, type Studio } from './studio.ts'
-
-type Body = CallOutput<'drafts.open'>['body']
-
-/** A pair of nothing yet: a panel without a row. */
-const blank: CallInput<'designs.save'>['body'] = {
-  unitName: 'pair',
-  palette: [
-    { label: 'A', name: 'slate', formId: 'cylinder-11/0', colourHex: '#465a66', finish: 'matte' },
-    { label: 'B', name: 'sea', formId: 'cylinder-11/0', colourHex: '#2f7d8c', finish: 'matte' },
-  ],
-  parts: [
-    {
-      kind: 'panel',
-      id: 'panel',
-      name: 'Panel',
-      chart: { stitch: 'brick', rows: [] },
-      formId: 'cylinder-11/0',
-      copies: 2,
-      mirrored: false,
-      route: {},
-    },
-  ],
-  extras: [],
-  threadId: 'braided-6lb',
-  needleSize: '12',
-}
-
-async function newBlank(page: Page, name: string): Promise<string> {
-  const { id } = await ask(page, 'designs.save', { name, tags: [], body: blank, note: '' })
-  await lay(page, id)
-  return id
-}
-
-/** Lays a design on the table. */
-async function lay(page: Page, id: string): Promise<void> {
-  await page.evaluate((hash) => {
-    location.hash = hash
-  }, `#/designs/${id}/draw`)
-  await page.locator('.table-desk').waitFor()
-  await picture(page).focus()
-}
-
-const picture = (page: Page) => page.locator('.bead-picture-frame')
-const place = (page: Page) => page.locator('.table-place')
-const told = (page: Page) => page.locator('.table-told')
-
-/** What lies on the table, as it is kept in the store. */
-async function kept(page: Page, designId: string): Promise<CallOutput<'drafts.open'>> {
-  return ask(page, 'drafts.open', { designId })
-}
-
-function rowsOf({ parts }: Body): readonly string[] {
-  const [panel] = parts
-  return panel?.kind === 'panel' ? panel.chart.rows.map(({ cells }) => cells) : []
-}
-
-async function keys(page: Page, pressed: readonly string[]): Promise<void> {
-  for (const key of pressed) await page.keyboard.press(key)
-}
 
 /** Drags the mouse between two shares of the picture. */
 async function drag(page: Page, from: readonly [number, number], to: readonly [number, number]) {
@@ -158,54 +99,6 @@ test('a small piece is drawn, mirrored, saved and taken up again with the keyboa
   await studio.close()
 })
 
-test('beads from another design and the slots they bring are one step, also after the app was closed', async () => {
-  test.slow()
-  const userDataDir = mkdtempSync(join(tmpdir(), 'tallystrand-paste-'))
-  let studio = await openStudio({ userDataDir })
-  await beginEmpty(studio.page)
-  let { page } = studio
-  await newBlank(page, 'Sandpiper drop')
-  await keys(page, [' ', 'ArrowRight', '2', ' '])
-  await keys(page, ['Control+a', 'Control+c'])
-  const [sand] = blank.palette
-  if (sand === undefined) throw new Error('expected a slot')
-  const palette = [{ ...sand, name: 'sand', colourHex: '#d9c7a8' }]
-  const body = { ...blank, palette }
-  const { id } = await ask(page, 'designs.save', { name: 'Dunlin drop', tags: [], body, note: '' })
-  const before = (await ask(page, 'designs.read', { id })).body
-  await lay(page, id)
-  await page.keyboard.press('Control+v')
-  await expect(told(page)).toHaveText('Paste')
-  await expect.poll(async () => (await kept(page, id)).position).toBe(1)
-  const pasted = (await kept(page, id)).body
-  expect(rowsOf(pasted)).toEqual(['1B 1C'])
-  expect(pasted.palette.map(({ label, name }) => `${label} ${name}`)).toEqual([
-    'A sand',
-    'B slate',
-    'C sea',
-  ])
-  const slots = page.locator('.table-palette .table-slot')
-  await expect(slots).toHaveCount(3)
-  await page.keyboard.press('Control+z')
-  await expect(slots).toHaveCount(1)
-  await expect.poll(async () => (await kept(page, id)).body).toEqual(before)
-  await page.keyboard.press('Control+y')
-  await expect(slots).toHaveCount(3)
-  await expect.poll(async () => (await kept(page, id)).body).toEqual(pasted)
-  await studio.close()
-
-  studio = await openStudio({ userDataDir })
-  page = studio.page
-  await lay(page, id)
-  await page.keyboard.press('Control+z')
-  await expect.poll(async () => (await kept(page, id)).body).toEqual(before)
-  await expect(page.getByRole('button', { name: 'Nothing to undo' })).toBeDisabled()
-  await page.keyboard.press('Control+y')
-  await expect.poll(async () => (await kept(page, id)).body).toEqual(pasted)
-  await studio.close()
-  rmSync(userDataDir, { recursive: true, force: true })
-})
-
 test.describe('with the sample', () => {
   let studio: Studio
   test.beforeAll(async () => {
@@ -244,83 +137,6 @@ test.describe('with the sample', () => {
     await picture(page).focus()
     for (let step = 0; step < 4; step += 1) await page.keyboard.press('Control+z')
     await expect(beads).toContainText('334')
-  })
-
-  test('what is refused about the design is seen while palette and figures are folded away', async () => {
-    const { page } = studio
-    const fold = page.getByRole('button', { name: 'Fold palette and figures away (W)' })
-    const show = page.getByRole('button', { name: 'Show palette and figures (W)' })
-    const aside = page.getByRole('complementary', { name: 'Palette and figures' })
-    const id = await newBlank(page, 'Curlew drop')
-
-    // A slot's name that is refused stays as it is typed while the palette goes.
-    await page.getByRole('button', { name: 'Name or colour slot A' }).click()
-    const name = page.getByRole('textbox', { name: 'Name', exact: true })
-    await name.fill('x'.repeat(121))
-    await picture(page).focus()
-    await page.keyboard.press('w')
-    await expect(aside).toHaveCount(0)
-    await expect(name).toHaveAttribute('aria-invalid', 'true')
-    await expect(page.getByText(/121 characters/)).toBeVisible()
-    await page.getByRole('button', { name: 'Keep' }).click()
-    await expect(name).toBeFocused()
-    await name.fill('pebble')
-    await page.getByRole('button', { name: 'Keep' }).click()
-    await expect.poll(async () => (await kept(page, id)).body.palette[0]?.name).toBe('pebble')
-    await show.click()
-
-    // So does a name among the parts: the palette stays, and the field is led to.
-    await page.getByText('Parts, strands and findings').click()
-    const part = page.getByRole('textbox', { name: 'Name of the panel' })
-    await part.fill(' ')
-    await fold.click()
-    await expect(part).toBeFocused()
-    await picture(page).focus()
-    await page.keyboard.press('w')
-    await expect(part).toBeFocused()
-    await page.keyboard.press('Escape')
-    await fold.click()
-    await expect(aside).toHaveCount(0)
-    await show.click()
-
-    // A design that cannot be read says so beside the button that brings its figures back.
-    const { body, position } = await kept(page, id)
-    const strand = {
-      kind: 'strand',
-      id: 'fringe',
-      name: 'Fringe',
-      shape: 'fringe',
-      copies: 1_000,
-      beads: '9999A',
-    } as const
-    const order = [...body.parts.map((one) => one.id), 'fringe']
-    await page.evaluate(() => {
-      location.hash = '#/designs'
-    })
-    await ask(page, 'drafts.stroke', {
-      designId: id,
-      position,
-      strokes: [
-        {
-          label: 'Fringe',
-          redo: [{ kind: 'pieces', order, parts: [strand] }],
-          undo: [{ kind: 'pieces', order: order.slice(0, -1) }],
-        },
-      ],
-    })
-    await lay(page, id)
-    const refused = page.getByRole('alert').filter({ hasText: 'strands of the design hold' })
-    await expect(aside.getByRole('alert')).toHaveCount(1)
-    await page.keyboard.press('w')
-    await expect(aside).toHaveCount(0)
-    await expect(refused).toBeVisible()
-    await page.getByRole('button', { name: 'Show palette and figures', exact: true }).click()
-    await expect(aside.getByRole('alert')).toHaveCount(1)
-    await expect(refused).toHaveCount(1)
-    await picture(page).focus()
-    await keys(page, ['w', 'Control+z'])
-    await expect(refused).toHaveCount(0)
-    await show.click()
   })
 
   for (const theme of ['light', 'dark'] as const) {

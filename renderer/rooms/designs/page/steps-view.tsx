@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react'
 import type { DesignBody } from '../../../../shared-core/design/design.ts'
+import type { BenchStep } from '../../../../shared-core/route/route.ts'
 import { writeLengths } from '../../../../shared-core/route/write-lengths.ts'
 import { go } from '../../../app/place.ts'
 import { useFormat } from '../../../app/use-format.ts'
@@ -28,6 +29,8 @@ export function StepsView({
     [part],
   )
   const copies = copiesSideBySide(body, part?.partId)
+  // A strand has no rows: a number there would be taken for a row of its panel.
+  const isPanel = body.parts.some(({ id: own, kind }) => own === part?.partId && kind === 'panel')
   if (part === undefined) return <p role="status">Writing the steps…</p>
   return (
     <div className="design-sheet">
@@ -54,13 +57,21 @@ export function StepsView({
         }}
         columns={[
           { key: 'step', head: 'Step', width: '4.5rem', cell: ({ at }) => at },
-          { key: 'row', head: 'Row', align: 'end', width: '4rem', cell: ({ row }) => row + 1 },
+          ...(isPanel ? [rowColumn] : []),
           { key: 'text', head: 'What to do', cell: ({ text }) => writeLengths(text, thread) },
         ]}
       />
     </div>
   )
 }
+
+const rowColumn = {
+  key: 'row',
+  head: 'Row',
+  align: 'end',
+  width: '4rem',
+  cell: ({ row }: BenchStep) => row + 1,
+} as const
 
 /** Strands of a part that hang each from a bead of its own; 1 for anything else. */
 function copiesSideBySide({ parts }: DesignBody, partId: string | undefined): number {

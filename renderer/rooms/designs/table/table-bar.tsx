@@ -1,4 +1,4 @@
-import { memo } from 'react'
+import { memo, type Ref } from 'react'
 import { undoTarget } from '../../../app/undo-target.ts'
 import { IconButton } from '../../../ui/button.tsx'
 import { Select } from '../../../ui/select.tsx'
@@ -15,10 +15,18 @@ type TableBarProps = Readonly<{
   draft: Draft
   isWide: boolean
   onWide: (from: HTMLElement) => void
+  /** The button that folds the palette away and brings it back. */
+  foldButton: Ref<HTMLButtonElement>
 }>
 
 /** Over the picture: which panel, undo and redo, the mirror, and what is done to rows, columns and the chart. */
-export const TableBar = memo(function TableBar({ model, draft, isWide, onWide }: TableBarProps) {
+export const TableBar = memo(function TableBar({
+  model,
+  draft,
+  isWide,
+  onWide,
+  foldButton,
+}: TableBarProps) {
   const panelId = useTableView(model, ({ panel }) => panel?.id)
   const mirror = useTableView(model, (view) => view.mirror)
   const panels = draft.body.parts.filter(({ kind }) => kind === 'panel')
@@ -63,6 +71,7 @@ export const TableBar = memo(function TableBar({ model, draft, isWide, onWide }:
       <ActMenu label="Columns" groups={() => [actsOf(model, 'columns')]} />
       <ActMenu label="Chart" groups={() => [actsOf(model, 'chart')]} />
       <IconButton
+        ref={foldButton}
         className="table-fold"
         icon="side"
         label={isWide ? 'Show palette and figures (W)' : 'Fold palette and figures away (W)'}

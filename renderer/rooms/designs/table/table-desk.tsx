@@ -4,17 +4,14 @@ import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
 import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
-import { leadToRefused } from '../../../ui/refused-field.ts'
 import type { DesignDetail, Fillings, MaterialRow } from '../page/open-design.ts'
 import { slotBeads } from '../page/slot-beads.ts'
 import { BehindNotice } from './behind-notice.tsx'
 import { FoldedRefusal } from './folded-refusal.tsx'
-import { SaveSheet } from './save-sheet.tsx'
 import { SlotRail } from './slot-rail.tsx'
-import { SlotSheet } from './slot-sheet.tsx'
 import { TableBar } from './table-bar.tsx'
 import { answerTableKey } from './table-keys.ts'
-import { TableKeysSheet } from './table-keys-sheet.tsx'
+import { TableSheets } from './table-sheets.tsx'
 import { TableSide } from './table-side.tsx'
 import { TableStage } from './table-stage.tsx'
 import { ToolRail } from './tool-rail.tsx'
@@ -34,14 +31,7 @@ const NO_FILLINGS: Fillings = {}
 export function TableDesk({ draft, design, materials }: TableDeskProps) {
   const [sheet, setSheet] = useState<'keys' | 'save'>()
   const [editedSlot, setEditedSlot] = useState<number>()
-  const { isWide, turn } = useWideTable()
-  const fold = useCallback(
-    (from: HTMLElement) => {
-      // What was typed at the right and refused would go unseen with it.
-      if (isWide || !leadToRefused(from)) turn()
-    },
-    [isWide, turn],
-  )
+  const { isWide, turn, unfold, foldButton } = useWideTable()
   const model = useTableModel(draft)
   const fillings = design.colourways[0]?.materials ?? NO_FILLINGS
   const { palette } = draft.body
@@ -56,11 +46,11 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
       const acts = {
         onSave: save,
         onKeys: () => setSheet('keys'),
-        onWide: () => fold(event.currentTarget),
+        onWide: () => turn(event.currentTarget),
       }
       if (answerTableKey(model, event, acts)) event.preventDefault()
     },
-    [model, save, fold],
+    [model, save, turn],
   )
   return (
     <Room
@@ -100,24 +90,24 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
           {isWide && <SlotRail model={model} beads={beads} />}
         </div>
         <div className="table-middle">
-          <TableBar model={model} draft={draft} isWide={isWide} onWide={fold} />
+          <TableBar
+            model={model}
+            draft={draft}
+            isWide={isWide}
+            onWide={turn}
+            foldButton={foldButton}
+          />
           {isWide && (
-            <FoldedRefusal body={draft.body} design={design} fillings={fillings} onShow={turn} />
+            <FoldedRefusal body={draft.body} design={design} fillings={fillings} onShow={unfold} />
           )}
           <TableStage model={model} name={design.name} body={draft.body} beads={beads} />
         </div>
       </div>
-      {editedSlot !== undefined && palette[editedSlot] !== undefined && (
-        <SlotSheet
-          key={editedSlot}
-          draft={draft}
-          at={editedSlot}
-          bead={beads[editedSlot]}
-          onClose={() => setEditedSlot(undefined)}
-        />
-      )}
-      {sheet === 'keys' && <TableKeysSheet onClose={() => setSheet(undefined)} />}
-      {sheet === 'save' && <SaveSheet draft={draft} onClose={() => setSheet(undefined)} />}
+      <TableSheets
+        {...{ draft, beads, sheet, editedSlot }}
+        onSheetClose={() => setSheet(undefined)}
+        onSlotClose={() => setEditedSlot(undefined)}
+      />
     </Room>
   )
 }

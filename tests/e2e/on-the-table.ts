@@ -1,0 +1,62 @@
+import type { Page } from '@playwright/test'
+import type { CallInput, CallOutput } from '../../shared-core/contract/calls.ts'
+import { ask } from './ask.ts'
+
+type Body = CallOutput<'drafts.open'>['body']
+
+/** A pair of nothing yet: a panel without a row. */
+export const blank: CallInput<'designs.save'>['body'] = {
+  unitName: 'pair',
+  palette: [
+    { label: 'A', name: 'slate', formId: 'cylinder-11/0', colourHex: '#465a66', finish: 'matte' },
+    { label: 'B', name: 'sea', formId: 'cylinder-11/0', colourHex: '#2f7d8c', finish: 'matte' },
+  ],
+  parts: [
+    {
+      kind: 'panel',
+      id: 'panel',
+      name: 'Panel',
+      chart: { stitch: 'brick', rows: [] },
+      formId: 'cylinder-11/0',
+      copies: 2,
+      mirrored: false,
+      route: {},
+    },
+  ],
+  extras: [],
+  threadId: 'braided-6lb',
+  needleSize: '12',
+}
+
+export async function newBlank(page: Page, name: string): Promise<string> {
+  const { id } = await ask(page, 'designs.save', { name, tags: [], body: blank, note: '' })
+  await lay(page, id)
+  return id
+}
+
+/** Lays a design on the table. */
+export async function lay(page: Page, id: string): Promise<void> {
+  await page.evaluate((hash) => {
+    location.hash = hash
+  }, `#/designs/${id}/draw`)
+  await page.locator('.table-desk').waitFor()
+  await picture(page).focus()
+}
+
+export const picture = (page: Page) => page.locator('.bead-picture-frame')
+export const place = (page: Page) => page.locator('.table-place')
+export const told = (page: Page) => page.locator('.table-told')
+
+/** What lies on the table, as it is kept in the store. */
+export async function kept(page: Page, designId: string): Promise<CallOutput<'drafts.open'>> {
+  return ask(page, 'drafts.open', { designId })
+}
+
+export function rowsOf({ parts }: Body): readonly string[] {
+  const [panel] = parts
+  return panel?.kind === 'panel' ? panel.chart.rows.map(({ cells }) => cells) : []
+}
+
+export async function keys(page: Page, pressed: readonly string[]): Promise<void> {
+  for (const key of pressed) await page.keyboard.press(key)
+}

@@ -1,0 +1,86 @@
+import { expect, test } from '@playwright/test'
+import { ask } from './ask.ts'
+import { beginEmpty } from './journey/begin.ts'
+import { kept, keys, lay, newBlank, picture } from './on-the-table.ts'
+import { openStudio } from './studio.ts'
+
+test('what is refused about the design is seen while palette and figures are folded away', async () => {
+  const studio = await openStudio()
+  await beginEmpty(studio.page)
+  const { page } = studio
+  const fold = page.getByRole('button', { name: 'Fold palette and figures away (W)' })
+  const show = page.getByRole('button', { name: 'Show palette and figures (W)' })
+  const aside = page.getByRole('complementary', { name: 'Palette and figures' })
+  const id = await newBlank(page, 'Curlew drop')
+
+  // A slot's name that is refused stays as it is typed while the palette goes.
+  await page.getByRole('button', { name: 'Name or colour slot A' }).click()
+  const name = page.getByRole('textbox', { name: 'Name', exact: true })
+  await name.fill('x'.repeat(121))
+  await picture(page).focus()
+  await page.keyboard.press('w')
+  await expect(aside).toHaveCount(0)
+  await expect(name).toHaveAttribute('aria-invalid', 'true')
+  await expect(page.getByText(/121 characters/)).toBeVisible()
+  await page.getByRole('button', { name: 'Keep' }).click()
+  await expect(name).toBeFocused()
+  await name.fill('pebble')
+  await page.getByRole('button', { name: 'Keep' }).click()
+  await expect.poll(async () => (await kept(page, id)).body.palette[0]?.name).toBe('pebble')
+  await show.click()
+
+  // So does a name among the parts: the palette stays, and the field is led to.
+  await page.getByText('Parts, strands and findings').click()
+  const part = page.getByRole('textbox', { name: 'Name of the panel' })
+  await part.fill(' ')
+  await fold.click()
+  await expect(part).toBeFocused()
+  await picture(page).focus()
+  await page.keyboard.press('w')
+  await expect(part).toBeFocused()
+  await page.keyboard.press('Escape')
+  await fold.click()
+  await expect(aside).toHaveCount(0)
+  await show.click()
+
+  // A design that cannot be read says so beside the button that brings its figures back.
+  const { body, position } = await kept(page, id)
+  const strand = {
+    kind: 'strand',
+    id: 'fringe',
+    name: 'Fringe',
+    shape: 'fringe',
+    copies: 1_000,
+    beads: '9999A',
+  } as const
+  const order = [...body.parts.map((one) => one.id), 'fringe']
+  await page.evaluate(() => {
+    location.hash = '#/designs'
+  })
+  await ask(page, 'drafts.stroke', {
+    designId: id,
+    position,
+    strokes: [
+      {
+        label: 'Fringe',
+        redo: [{ kind: 'pieces', order, parts: [strand] }],
+        undo: [{ kind: 'pieces', order: order.slice(0, -1) }],
+      },
+    ],
+  })
+  await lay(page, id)
+  const refused = page.getByRole('alert').filter({ hasText: 'strands of the design hold' })
+  await expect(aside.getByRole('alert')).toHaveCount(1)
+  await page.keyboard.press('w')
+  await expect(aside).toHaveCount(0)
+  await expect(refused).toBeVisible()
+  await page.getByRole('button', { name: 'Show palette and figures', exact: true }).click()
+  await expect(aside.getByRole('alert')).toHaveCount(1)
+  await expect(refused).toHaveCount(1)
+  await expect(fold).toBeFocused()
+  await picture(page).focus()
+  await keys(page, ['w', 'Control+z'])
+  await expect(refused).toHaveCount(0)
+  await show.click()
+  await studio.close()
+})
