@@ -1,6 +1,8 @@
 import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
+import type { DecimalMark } from '../units/parse-options.ts'
 import type { Spread } from '../units/spread.ts'
+import { withMark } from '../units/with-mark.ts'
 import type { BeadForm } from './bead-form.ts'
 import type { Needle, Thread } from './thread.ts'
 
@@ -28,15 +30,23 @@ const THREAD_LIMITS: Limits = [0.02, 3, 'mm']
 const TEX_LIMITS: Limits = [1, 5000, 'tex']
 const NEEDLE_LIMITS: Limits = [0.1, 2, 'mm']
 
-function outOfRange(field: string, spread: Spread, [min, max, unit]: Limits): Refusal[] {
+function outOfRange(
+  field: string,
+  spread: Spread,
+  [min, max, unit]: Limits,
+  decimal?: DecimalMark,
+): Refusal[] {
   const { low, value, high } = spread
   if (min <= low && low <= value && value <= high && high <= max) return []
   return [
     {
       code: 'bead-table-out-of-range',
       field,
-      message: `The figure ${value} (${low} to ${high}) cannot be used.`,
-      next: `Give a range from low to high between ${min} and ${max} ${unit}, with the figure inside it.`,
+      message: withMark(`The figure ${value} (${low} to ${high}) cannot be used.`, decimal),
+      next: withMark(
+        `Give a range from low to high between ${min} and ${max} ${unit}, with the figure inside it.`,
+        decimal,
+      ),
     },
   ]
 }
@@ -51,12 +61,17 @@ function missingName(field: string, text: string): Refusal[] {
  * Why a bead form cannot be used: lengths in mm, beads per gram, culls a share of 1.
  *
  * @param at how the refusals' fields begin, such as `forms.0`
+ * @param decimal the mark that their sentences write figures with
  * @returns nothing when it can; else `bead-table-no-name`, `bead-table-out-of-range` (a spread out
  *   of order or outside the limits), `bead-hole-too-wide`
  */
-export function formRefusals(form: BeadForm, at: string): readonly Refusal[] {
+export function formRefusals(
+  form: BeadForm,
+  at: string,
+  decimal?: DecimalMark,
+): readonly Refusal[] {
   const ranges = (Object.keys(FORM_LIMITS) as (keyof typeof FORM_LIMITS)[]).flatMap((key) =>
-    outOfRange(`${at}.${key}`, form[key], FORM_LIMITS[key]),
+    outOfRange(`${at}.${key}`, form[key], FORM_LIMITS[key], decimal),
   )
   const holeFits = form.holeMm.value < form.diameterMm.value
   const hole: Refusal[] = holeFits
@@ -65,7 +80,10 @@ export function formRefusals(form: BeadForm, at: string): readonly Refusal[] {
         {
           code: 'bead-hole-too-wide',
           field: `${at}.holeMm`,
-          message: `A hole of ${form.holeMm.value} mm does not fit in a bead of ${form.diameterMm.value} mm.`,
+          message: withMark(
+            `A hole of ${form.holeMm.value} mm does not fit in a bead of ${form.diameterMm.value} mm.`,
+            decimal,
+          ),
           next: 'Measure the bead across its hole, and the hole itself, again.',
         },
       ]
@@ -81,17 +99,22 @@ export function formRefusals(form: BeadForm, at: string): readonly Refusal[] {
  * Why a thread cannot be used: diameter in mm, tex in grams per 1000 m.
  *
  * @param at how the refusals' fields begin, such as `threads.0`
+ * @param decimal the mark that their sentences write figures with
  * @returns nothing when it can; else `bead-table-no-name`, `bead-table-out-of-range`
  */
-export function threadRefusals(thread: Thread, at: string): readonly Refusal[] {
+export function threadRefusals(
+  thread: Thread,
+  at: string,
+  decimal?: DecimalMark,
+): readonly Refusal[] {
   const { tex } = thread
   const texSpread =
     tex === undefined ? undefined : { value: tex, low: tex, high: tex, basis: 'exact' as const }
   return [
     ...missingName(`${at}.id`, thread.id),
     ...missingName(`${at}.name`, thread.name),
-    ...outOfRange(`${at}.diameterMm`, thread.diameterMm, THREAD_LIMITS),
-    ...(texSpread === undefined ? [] : outOfRange(`${at}.tex`, texSpread, TEX_LIMITS)),
+    ...outOfRange(`${at}.diameterMm`, thread.diameterMm, THREAD_LIMITS, decimal),
+    ...(texSpread === undefined ? [] : outOfRange(`${at}.tex`, texSpread, TEX_LIMITS, decimal)),
   ]
 }
 

@@ -1,6 +1,8 @@
 import type { Refusal } from '../refusal.ts'
 import { err, ok, type Result } from '../result.ts'
 import type { MassMg } from '../units/mass.ts'
+import type { DecimalMark } from '../units/parse-options.ts'
+import { withMark } from '../units/with-mark.ts'
 import type { BeadForm } from './bead-form.ts'
 
 /**
@@ -32,7 +34,10 @@ export function readingsOf({ tareMg }: LotWeighing): 1 | 2 {
  *
  * @returns the weighing, or `weighing-tare-over-gross` or `weighing-digit`.
  */
-export function checkLotWeighing<W extends LotWeighing>(weighing: W): Result<W, Refusal> {
+export function checkLotWeighing<W extends LotWeighing>(
+  weighing: W,
+  decimal?: DecimalMark,
+): Result<W, Refusal> {
   const { grossMg, tareMg, digitMg } = weighing
   if (grossMg < tareMg || tareMg < 0) {
     return err({
@@ -47,7 +52,7 @@ export function checkLotWeighing<W extends LotWeighing>(weighing: W): Result<W, 
       code: 'weighing-digit',
       field: 'digitMg',
       message: `A scale digit of ${digitMg} mg cannot be used.`,
-      next: 'Enter the smallest step the scale shows, such as 0.01 g.',
+      next: withMark('Enter the smallest step the scale shows, such as 0.01 g.', decimal),
     })
   }
   return ok(weighing)
@@ -63,8 +68,12 @@ const DOUBT = 1.5
  *   `weighing-implausible` (half as light or heavy again as the form's range allows: a slip of the
  *   decimal, a forgotten tare or another bead), or those of `checkLotWeighing`.
  */
-export function checkWeighing(weighing: Weighing, form: BeadForm): Result<Weighing, Refusal> {
-  const lot = checkLotWeighing(weighing)
+export function checkWeighing(
+  weighing: Weighing,
+  form: BeadForm,
+  decimal?: DecimalMark,
+): Result<Weighing, Refusal> {
+  const lot = checkLotWeighing(weighing, decimal)
   if (!lot.ok) return lot
   const { beads } = weighing
   if (!Number.isSafeInteger(beads) || beads < 1) {
@@ -84,10 +93,14 @@ export function checkWeighing(weighing: Weighing, form: BeadForm): Result<Weighi
       next: 'Weigh more beads at once, or use a finer scale.',
     })
   }
-  return plausible(weighing, form, (beads * 1000) / net)
+  return plausible(weighing, form, { perGram: (beads * 1000) / net, decimal })
 }
 
-function plausible(weighing: Weighing, form: BeadForm, perGram: number): Result<Weighing, Refusal> {
+function plausible(
+  weighing: Weighing,
+  form: BeadForm,
+  { perGram, decimal }: Readonly<{ perGram: number; decimal: DecimalMark | undefined }>,
+): Result<Weighing, Refusal> {
   const { low, high } = form.beadsPerGram
   // A few beads on a coarse scale may look light or heavy through its digit alone.
   const slack = 1 + (readingsOf(weighing) * weighing.digitMg) / 2 / netMg(weighing)
@@ -95,7 +108,7 @@ function plausible(weighing: Weighing, form: BeadForm, perGram: number): Result<
   return err({
     code: 'weighing-implausible',
     field: 'grossMg',
-    message: `${perGram.toFixed(1)} beads per gram is far from the ${low} to ${high} usual for ${form.name}.`,
-    next: 'Check the count, the tare and the decimal point, or give the bead a form of its own.',
+    message: `${withMark(`${perGram.toFixed(1)} beads per gram is far from the ${low} to ${high} usual`, decimal)} for ${form.name}.`,
+    next: 'Check the count, the tare and the decimal mark, or give the bead a form of its own.',
   })
 }

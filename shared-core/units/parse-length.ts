@@ -5,6 +5,7 @@ import { compareFractions, type Fraction, fraction, fractionToNumber } from './f
 import { type ThreadMm, threadMm } from './length.ts'
 import { type MeasureKind, parseMeasure, parseWholeMeasure } from './parse-measure.ts'
 import { type ParseOptions, type ParseResult, quoted, refuseText } from './parse-options.ts'
+import { withMark } from './with-mark.ts'
 
 /** A unit a bare number of length may be read in. */
 export type LengthUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft' | 'yd'
@@ -95,7 +96,7 @@ function withinGeometry(
   return refuseText(options, {
     code: 'too-large',
     message: `${quoted(text)} is longer than any finished work.`,
-    next: `Type a length such as ${LENGTH.examples}.`,
+    next: `Type a length such as ${withMark(LENGTH.examples, options.decimal)}.`,
   })
 }
 

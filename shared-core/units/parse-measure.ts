@@ -8,15 +8,16 @@ import {
   multiplyFractions,
 } from './fraction.ts'
 import { parseNumber } from './parse-number.ts'
-import { type ParseOptions, quoted, refuseText } from './parse-options.ts'
+import { type DecimalMark, type ParseOptions, quoted, refuseText } from './parse-options.ts'
 import { roundFraction } from './rounding.ts'
 import { tidyText } from './tidy-text.ts'
+import { withMark } from './with-mark.ts'
 
 /** A kind of measure people type: its units by every spelling, each as a factor to the base unit. */
 export type MeasureKind = Readonly<{
   /** With its article, for a sentence: `a mass`. */
   noun: string
-  /** What is accepted, for a sentence: `12.5 g, 350 mg or 1/2 oz`. */
+  /** What is accepted, for a sentence, its decimals with a point: `12.5 g, 350 mg or 1/2 oz`. */
   examples: string
   /** Spelling in lower case -> exact factor to the base unit. */
   factors: Readonly<Record<string, Fraction>>
@@ -34,14 +35,14 @@ export function parseMeasure(
   options: ParseOptions & Readonly<{ bareUnit?: string | undefined }>,
 ): Result<Fraction, Refusal> {
   const tidy = tidyText(text).toLowerCase()
-  if (tidy === '') return refuseText(options, empty(kind))
+  if (tidy === '') return refuseText(options, empty(kind, options.decimal))
   const typed = options.typed ?? text
   const sign = /^[+-]/.exec(tidy)?.[0] ?? ''
   const parts = splitParts(tidy.slice(sign.length))
-  if (parts === undefined) return refuseText(options, notAMeasure(typed, kind))
+  if (parts === undefined) return refuseText(options, notAMeasure(typed, kind, options.decimal))
   const sum = sumParts(parts, kind, { ...options, text: typed })
   if (!sum.ok || sign !== '-' || sum.value.numerator === 0n) return sum
-  if (!options.allowNegative) return refuseText(options, belowZero(typed, kind))
+  if (!options.allowNegative) return refuseText(options, belowZero(typed, kind, options.decimal))
   return ok({ ...sum.value, numerator: -sum.value.numerator })
 }
 
@@ -63,7 +64,7 @@ export function parseWholeMeasure(
     return refuseText(options, {
       code: 'too-large',
       message: `${quoted(options.typed ?? text)} is larger than any workshop holds.`,
-      next: `Type ${kind.noun} such as ${kind.examples}.`,
+      next: next(kind, options.decimal),
     })
   }
   return ok(roundFraction(exact.value, 'half-even'))
@@ -94,13 +95,18 @@ function sumParts(
   let previous: Fraction | undefined
   for (const part of parts) {
     const bare = part.unit === ''
-    if (bare && parts.length > 1) return refuseText(options, notAMeasure(options.text, kind))
+    if (bare && parts.length > 1)
+      return refuseText(options, notAMeasure(options.text, kind, options.decimal))
     const factor = factorOf(bare ? options.bareUnit : part.unit, kind)
     if (!factor) {
-      return refuseText(options, bare ? missingUnit(options.text, kind) : unknownUnit(part, kind))
+      const { text: typed, decimal } = options
+      return refuseText(
+        options,
+        bare ? missingUnit(typed, kind, decimal) : unknownUnit(part, kind, decimal),
+      )
     }
     if (previous && compareFractions(factor, previous) >= 0) {
-      return refuseText(options, notAMeasure(options.text, kind))
+      return refuseText(options, notAMeasure(options.text, kind, options.decimal))
     }
     const number = parseNumber(part.number, options)
     if (!number.ok) return number
@@ -115,37 +121,42 @@ function factorOf(unit: string | undefined, kind: MeasureKind): Fraction | undef
 }
 
 type Sentence = Omit<Refusal, 'field' | 'line'>
+type Mark = DecimalMark | undefined
 
-function next(kind: MeasureKind): string {
-  return `Type ${kind.noun} such as ${kind.examples}.`
+function next(kind: MeasureKind, decimal: Mark): string {
+  return `Type ${kind.noun} such as ${withMark(kind.examples, decimal)}.`
 }
 
-function empty(kind: MeasureKind): Sentence {
-  return { code: 'empty', message: 'Nothing was typed.', next: next(kind) }
+function empty(kind: MeasureKind, decimal: Mark): Sentence {
+  return { code: 'empty', message: 'Nothing was typed.', next: next(kind, decimal) }
 }
 
-function notAMeasure(text: string, kind: MeasureKind): Sentence {
+function notAMeasure(text: string, kind: MeasureKind, decimal: Mark): Sentence {
   return {
     code: 'not-a-measure',
     message: `${quoted(text)} is not ${kind.noun}.`,
-    next: next(kind),
+    next: next(kind, decimal),
   }
 }
 
-function missingUnit(text: string, kind: MeasureKind): Sentence {
-  return { code: 'missing-unit', message: `${quoted(text)} has no unit.`, next: next(kind) }
+function missingUnit(text: string, kind: MeasureKind, decimal: Mark): Sentence {
+  return {
+    code: 'missing-unit',
+    message: `${quoted(text)} has no unit.`,
+    next: next(kind, decimal),
+  }
 }
 
-function unknownUnit(part: Part, kind: MeasureKind): Sentence {
+function unknownUnit(part: Part, kind: MeasureKind, decimal: Mark): Sentence {
   return {
     code: 'unknown-unit',
     message: `${quoted(part.unit)} is not a unit of ${kind.noun.replace(/^an? /, '')}.`,
-    next: next(kind),
+    next: next(kind, decimal),
   }
 }
 
-function belowZero(text: string, kind: MeasureKind): Sentence {
-  return { code: 'negative', message: `${quoted(text)} is below zero.`, next: next(kind) }
+function belowZero(text: string, kind: MeasureKind, decimal: Mark): Sentence {
+  return { code: 'negative', message: `${quoted(text)} is below zero.`, next: next(kind, decimal) }
 }
 
 function absolute(value: bigint): bigint {

@@ -3,6 +3,7 @@ import { ok, type Result } from '../result.ts'
 import { addFractions, type Fraction, fraction, fractionOfDecimal } from './fraction.ts'
 import { type DecimalMark, type ParseOptions, quoted, refuseText } from './parse-options.ts'
 import { tidyText } from './tidy-text.ts'
+import { withMark } from './with-mark.ts'
 
 const LONGEST_NUMBER = 40
 const MARKS: readonly DecimalMark[] = ['.', ',']
@@ -18,13 +19,13 @@ const MARKS: readonly DecimalMark[] = ['.', ',']
  */
 export function parseNumber(text: string, options: ParseOptions): Result<Fraction, Refusal> {
   const tidy = tidyText(text)
-  if (tidy === '') return refuseText(options, EMPTY)
+  if (tidy === '') return refuseText(options, empty(options.decimal))
   const sign = /^[+-]/.exec(tidy)?.[0] ?? ''
   const body = tidy.slice(sign.length).trim()
   const typed = options.typed ?? text
-  if (body.length > LONGEST_NUMBER) return refuseText(options, notANumber(typed))
+  if (body.length > LONGEST_NUMBER) return refuseText(options, notANumber(typed, options))
   const magnitude = mixedFraction(body) ?? decimalNumber(body, options)
-  if (magnitude === undefined) return refuseText(options, notANumber(typed))
+  if (magnitude === undefined) return refuseText(options, notANumber(typed, options))
   if (magnitude.kind === 'ambiguous') return refuseText(options, ambiguous(typed, magnitude))
   if (sign !== '-') return ok(magnitude.value)
   if (magnitude.value.numerator > 0n && !options.allowNegative) {
@@ -36,11 +37,10 @@ export function parseNumber(text: string, options: ParseOptions): Result<Fractio
 type Reading = Readonly<{ kind: 'value'; value: Fraction }>
 type Ambiguous = Readonly<{ kind: 'ambiguous'; readings: readonly string[] }>
 
-const EMPTY = {
-  code: 'empty',
-  message: 'Nothing was typed.',
-  next: 'Type a number, such as 12.5.',
-} as const
+function empty(decimal: DecimalMark | undefined): Omit<Refusal, 'field' | 'line'> {
+  const next = withMark('Type a number, such as 12.5.', decimal)
+  return { code: 'empty', message: 'Nothing was typed.', next }
+}
 
 /** `3/4` or `2 1/2`. */
 function mixedFraction(body: string): Reading | undefined {
@@ -85,11 +85,12 @@ function ungrouped(whole: string): string | undefined {
   return grouped.test(whole) ? whole.replace(/[.,' ]/g, '') : undefined
 }
 
-function notANumber(text: string): Omit<Refusal, 'field' | 'line'> {
+function notANumber(text: string, { decimal }: ParseOptions): Omit<Refusal, 'field' | 'line'> {
+  const example = decimal === undefined ? '12.5 or 12,5' : withMark('12.5', decimal)
   return {
     code: 'not-a-number',
     message: `${quoted(text)} is not a number.`,
-    next: 'Type digits with one decimal mark, such as 12.5 or 12,5.',
+    next: `Type digits with one decimal mark, such as ${example}.`,
   }
 }
 

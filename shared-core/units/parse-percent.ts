@@ -13,6 +13,7 @@ import {
 import { percentOf, type Ratio, ratio, ratioFromPercent } from './ratio.ts'
 import { roundHalfAway } from './rounding.ts'
 import { tidyText } from './tidy-text.ts'
+import { withMark } from './with-mark.ts'
 
 /**
  * An exact ratio from a percentage: `40 %`, `6,5%`, `40` (percent also without the sign).
@@ -31,7 +32,7 @@ export function parsePercent(text: string, options: ParseOptions = {}): ParseRes
     return refuseText(options, {
       code: 'too-fine',
       message: `${quoted(text)} has no exact decimal.`,
-      next: 'Type it as a decimal, such as 33.33 %.',
+      next: withMark('Type it as a decimal, such as 33.33 %.', options.decimal),
     })
   }
   if (percent.abs().gt(100_000)) {

@@ -22,7 +22,7 @@ test('a bead form of her own is typed as she writes it and then serves everywher
   await press(page, 'Save')
   // Refused in its place, and nothing typed is lost.
   await expect(page.getByLabel('The hole', { exact: true })).toHaveAttribute('aria-invalid', 'true')
-  await expect(page.getByText('A hole of 3.8 mm does not fit')).toBeVisible()
+  await expect(page.getByText('A hole of 3,8 mm does not fit')).toBeVisible()
   expect(await axeFaults(page)).toEqual([])
   await write(page, 'The hole', '0,8 ± 0,05')
   await press(page, 'Save')

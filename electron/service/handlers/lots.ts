@@ -93,7 +93,7 @@ export const addWeighing: ActHandler<'weighings.add'> = async (act, input) => {
   const tables = await workshopTables(act.trx)
   const form = material.form_id === null ? undefined : findForm(tables, material.form_id)
   if (form === undefined) return refuseFormless(material.name)
-  const { scaleResolutionMg } = await getWorkshop(act.trx)
+  const { scaleResolutionMg, decimalMark } = await getWorkshop(act.trx)
   const checked = checkWeighing(
     {
       beads: input.beads,
@@ -102,6 +102,7 @@ export const addWeighing: ActHandler<'weighings.add'> = async (act, input) => {
       digitMg: scaleResolutionMg,
     },
     form,
+    decimalMark,
   )
   if (!checked.ok) throw new Refused(checked.error)
   const id = act.newId('wei')

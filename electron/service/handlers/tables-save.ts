@@ -9,7 +9,7 @@ import type { ActHandler } from './handler.ts'
 import { putForm, putThread, refuseTwin } from './put-entry.ts'
 
 export const saveForm: ActHandler<'tables.saveForm'> = async (act, { form: typed }) => {
-  await getWorkshop(act.trx)
+  const { decimalMark } = await getWorkshop(act.trx)
   const { forms } = await workshopTables(act.trx)
   const id =
     typed.id ??
@@ -18,7 +18,7 @@ export const saveForm: ActHandler<'tables.saveForm'> = async (act, { form: typed
       forms.map((one) => one.id),
     )
   const form: BeadForm = { ...typed, id }
-  const refusals = formRefusals(form, 'form')
+  const refusals = formRefusals(form, 'form', decimalMark)
   if (refusals.length > 0) refuseFirst(refusals)
   refuseTwin(forms, form, 'form.name', 'form')
   const put = await putForm(act, form)
@@ -26,7 +26,7 @@ export const saveForm: ActHandler<'tables.saveForm'> = async (act, { form: typed
 }
 
 export const saveThread: ActHandler<'tables.saveThread'> = async (act, { thread: typed }) => {
-  await getWorkshop(act.trx)
+  const { decimalMark } = await getWorkshop(act.trx)
   const { threads } = await workshopTables(act.trx)
   const id =
     typed.id ??
@@ -35,7 +35,7 @@ export const saveThread: ActHandler<'tables.saveThread'> = async (act, { thread:
       threads.map((one) => one.id),
     )
   const thread: Thread = { ...typed, id }
-  const refusals = threadRefusals(thread, 'thread')
+  const refusals = threadRefusals(thread, 'thread', decimalMark)
   if (refusals.length > 0) refuseFirst(refusals)
   refuseTwin(threads, thread, 'thread.name', 'thread')
   const put = await putThread(act, thread)

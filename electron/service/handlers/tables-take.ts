@@ -7,7 +7,7 @@ import type { ActHandler } from './handler.ts'
 import { type Named, type Put, putForm, putThread, refuseTwin } from './put-entry.ts'
 
 export const takeTables: ActHandler<'tables.take'> = async (act, { forms = [], threads = [] }) => {
-  await getWorkshop(act.trx)
+  const { decimalMark } = await getWorkshop(act.trx)
   if (forms.length + threads.length === 0) {
     refuse(
       'nothing-to-take',
@@ -17,8 +17,8 @@ export const takeTables: ActHandler<'tables.take'> = async (act, { forms = [], t
     )
   }
   const refusals = [
-    ...forms.flatMap((form, at) => formRefusals(form, `forms.${at}`)),
-    ...threads.flatMap((thread, at) => threadRefusals(thread, `threads.${at}`)),
+    ...forms.flatMap((form, at) => formRefusals(form, `forms.${at}`, decimalMark)),
+    ...threads.flatMap((thread, at) => threadRefusals(thread, `threads.${at}`, decimalMark)),
   ]
   if (refusals.length > 0) refuseFirst(refusals)
   refuseTwice(forms, 'forms')

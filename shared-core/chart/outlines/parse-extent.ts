@@ -7,6 +7,7 @@ import {
   quoted,
   refuseText,
 } from '../../units/parse-options.ts'
+import { withMark } from '../../units/with-mark.ts'
 
 /** How far a chart reaches one way: in beads (or rows), or in mm of finished work. */
 export type Extent =
@@ -29,7 +30,7 @@ export function parseExtent(text: string, options: ParseOptions = {}): ParseResu
   return refuseText(options, {
     code: 'no-extent',
     message: `${quoted(text)} leaves no room for a bead.`,
-    next: EXAMPLES,
+    next: withMark(EXAMPLES, options.decimal),
   })
 }
 
@@ -44,7 +45,9 @@ function readMm(text: string, options: ParseOptions): ParseResult<Extent> {
 function readBeads(counted: string, text: string, options: ParseOptions): ParseResult<Extent> {
   const beads = parseCount(counted, { typed: text, ...options })
   if (!beads.ok) {
-    return beads.error.code === 'not-whole' ? refuseText(options, partOfBead(text)) : beads
+    return beads.error.code === 'not-whole'
+      ? refuseText(options, partOfBead(text, options.decimal))
+      : beads
   }
   const { value: count, understood } = beads.value
   const noun = /row/i.test(text) ? 'row' : 'bead'
@@ -54,11 +57,11 @@ function readBeads(counted: string, text: string, options: ParseOptions): ParseR
   })
 }
 
-function partOfBead(text: string) {
+function partOfBead(text: string, decimal: ParseOptions['decimal']) {
   return {
     code: 'not-whole',
     message: `${quoted(text)} is not a whole number of beads.`,
-    next: EXAMPLES,
+    next: withMark(EXAMPLES, decimal),
   }
 }
 

@@ -1,4 +1,6 @@
 import { useState } from 'react'
+import { withMark } from '../../../../shared-core/units/with-mark.ts'
+import { useFormat } from '../../../app/use-format.ts'
 import { Field } from '../../../ui/field.tsx'
 
 type NumberSettingProps = Readonly<{
@@ -13,7 +15,9 @@ type NumberSettingProps = Readonly<{
 
 /** One number that is set as it is typed; a comma may stand for the point. */
 export function NumberSetting({ label, unit, value, range, hint, onValue }: NumberSettingProps) {
-  const [text, setText] = useState(String(value))
+  const { decimal } = useFormat()
+  const write = (number: number) => withMark(String(number), decimal)
+  const [text, setText] = useState(write(value))
   const [least, most] = range
   const typed = Number(text.trim().replace(',', '.'))
   const isFit = text.trim() !== '' && typed >= least && typed <= most
@@ -23,7 +27,9 @@ export function NumberSetting({ label, unit, value, range, hint, onValue }: Numb
       unit={unit}
       hint={hint}
       error={
-        isFit ? undefined : `Expected a number from ${least} to ${most}. ${value} stays until then.`
+        isFit
+          ? undefined
+          : `Expected a number from ${write(least)} to ${write(most)}. ${write(value)} stays until then.`
       }
     >
       {(control) => (

@@ -10,6 +10,7 @@ import type { OutlineSize } from '../../../../shared-core/chart/outlines/chart-f
 import { sizeInBeads } from '../../../../shared-core/chart/outlines/size-in-beads.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
 import { err } from '../../../../shared-core/result.ts'
+import { withMark } from '../../../../shared-core/units/with-mark.ts'
 import { Room } from '../../../app/room.tsx'
 import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../app/use-format.ts'
@@ -93,6 +94,7 @@ function BlankFields({
   wanted,
   onChange,
 }: Readonly<{ wanted: Wanted; onChange: (wanted: Wanted) => void }>) {
+  const { decimal } = useFormat()
   const set = (part: Partial<Wanted>) => onChange({ ...wanted, ...part })
   return (
     <>
@@ -105,7 +107,7 @@ function BlankFields({
       <div className="designs-pair">
         <ExtentInput
           label="Width"
-          hint="40 mm, 1.5 in or 24 beads"
+          hint={withMark('40 mm, 1.5 in or 24 beads', decimal)}
           text={wanted.across}
           onText={(across) => set({ across })}
         />

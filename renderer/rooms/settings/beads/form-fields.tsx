@@ -1,8 +1,9 @@
 import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
+import { withMark } from '../../../../shared-core/units/with-mark.ts'
 import { Select } from '../../../ui/select.tsx'
 import { TextInput } from '../../../ui/text-input.tsx'
 import { BasisChoice } from './basis-choice.tsx'
-import { type FigureKey, type FormDraft, missingFigure } from './form-draft.ts'
+import type { FigureKey, FormDraft } from './form-draft.ts'
 import { SpreadField } from './spread-field.tsx'
 import { familyWords } from './table-words.ts'
 
@@ -16,7 +17,7 @@ const FIGURES: readonly Readonly<{ key: FigureKey; label: string; unit: string; 
       key: 'diameterMm',
       label: 'Across its hole',
       unit: 'mm',
-      hint: '1,6 (1,55 to 1,65), 1,5–1,7, or 1,6 alone.',
+      hint: '1.6 (1.55 to 1.65), 1.5–1.7, or 1.6 alone.',
     },
     { key: 'lengthMm', label: 'Along its hole', unit: 'mm' },
     { key: 'holeMm', label: 'The hole', unit: 'mm' },
@@ -41,16 +42,6 @@ export const formFieldNames = [
 ] as const
 export type FormFieldName = (typeof formFieldNames)[number]
 
-/** What is still to be given before a form can be kept. */
-export function formGaps(draft: FormDraft): Readonly<Partial<Record<FormFieldName, string>>> {
-  const missing = missingFigure(draft)
-  const isEmpty = missing !== undefined && draft.figures[missing].text.trim() === ''
-  return {
-    ...(draft.name.trim() === '' ? { 'form.name': 'Give it a name of your own.' } : {}),
-    ...(isEmpty ? { [`form.${missing}`]: 'Give this figure.' } : {}),
-  }
-}
-
 type FormFieldsProps = Readonly<{
   draft: FormDraft
   decimal: DecimalMark
@@ -65,6 +56,7 @@ export function FormFields({ draft, decimal, errorAt, onDraft }: FormFieldsProps
     <>
       <TextInput
         label="Name"
+        missing="Give it a name of your own."
         value={draft.name}
         longest={60}
         error={errorAt('form.name')}
@@ -101,8 +93,4 @@ export function FormFields({ draft, decimal, errorAt, onDraft }: FormFieldsProps
       <BasisChoice value={draft.basis} onChange={(basis) => set({ basis })} />
     </>
   )
-}
-
-function withMark(hint: string, decimal: DecimalMark): string {
-  return decimal === ',' ? hint : hint.replace(/(\d),(\d)/g, '$1.$2')
 }

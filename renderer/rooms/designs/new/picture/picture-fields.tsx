@@ -1,4 +1,5 @@
 import type { Dithering } from '../../../../../shared-core/colour/picture/picture-request.ts'
+import { withMark } from '../../../../../shared-core/units/with-mark.ts'
 import type { Format } from '../../../../app/format.ts'
 import { Checkbox } from '../../../../ui/checkbox.tsx'
 import { SegmentedChoice } from '../../../../ui/segmented-choice.tsx'
@@ -40,7 +41,7 @@ export function PictureFields(props: FieldsProps) {
       <div className="designs-pair">
         <ExtentInput
           label="Width"
-          hint="40 mm, 1.5 in or 60 beads"
+          hint={withMark('40 mm, 1.5 in or 60 beads', props.format.decimal)}
           text={settings.across}
           onText={(across) => set({ across })}
         />

@@ -10,6 +10,8 @@ import type {
 } from '../../../../../shared-core/colour/picture/picture-request.ts'
 import type { Refusal } from '../../../../../shared-core/refusal.ts'
 import { err, ok, type Result } from '../../../../../shared-core/result.ts'
+import type { DecimalMark } from '../../../../../shared-core/units/parse-options.ts'
+import { withMark } from '../../../../../shared-core/units/with-mark.ts'
 import type { Format } from '../../../../app/format.ts'
 import type { Draft } from '../../draft/draft.ts'
 import { beadSizeOf } from '../bead-size.ts'
@@ -46,10 +48,10 @@ export function pictureJob(
   const { form, size } = beadSizeOf(draft, tables)
   const pitch = stitchPitch(stitch, size)
   const across = extentOf(settings.across, format.decimal)
-  if (across === undefined) return err(noSize('across'))
+  if (across === undefined) return err(noSize('across', format.decimal))
   const widthMm = across.kind === 'mm' ? across.mm : across.count * 2 * pitch.halfMm
   const down = settings.isEven ? evenHeight(widthMm, crop) : extentOf(settings.down, format.decimal)
-  if (down === undefined) return err(noSize('down'))
+  if (down === undefined) return err(noSize('down', format.decimal))
   const wanted = sizeInBeads(stitch, { across, down }, size)
   const fault = tooManyBeads(wanted, format.count)
   if (fault !== undefined) return err(fault)
@@ -91,11 +93,11 @@ function toneAndTidiness({
   return { dithering, smallestPatch, ...(isChanged ? { tone } : {}) }
 }
 
-function noSize(field: string): Refusal {
+function noSize(field: string, decimal: DecimalMark): Refusal {
   return {
     code: 'picture-no-size',
     message: 'The size cannot be read yet.',
-    next: 'Type it such as 40 mm, 1.5 in or 60 beads.',
+    next: withMark('Type it such as 40 mm, 1.5 in or 60 beads.', decimal),
     field,
   }
 }
