@@ -6,6 +6,7 @@ import { SegmentedChoice } from '../ui/segmented-choice.tsx'
 import { TextInput } from '../ui/text-input.tsx'
 import { currencies } from './currencies.ts'
 import { FirstPicture } from './first-picture.tsx'
+import { placeRefusal } from './place-refusal.ts'
 import { todayDate } from './today.ts'
 import { useAct } from './use-act.ts'
 import { useSayInteractive } from './use-say-interactive.ts'
@@ -21,19 +22,19 @@ type Beginning = 'sample' | 'empty'
 export function FirstChoice({ isSeen }: Readonly<{ isSeen: boolean }>) {
   useSayInteractive(isSeen)
   const [name, setName] = useState('')
-  const [currency, setCurrency] = useState<string | null>('EUR')
+  const [currency, setCurrency] = useState('EUR')
   const [decimalMark, setDecimalMark] = useState<',' | '.'>('.')
-  const { act, isBusy, refusal } = useAct('workshop.begin')
+  const { act, isBusy, refusal } = useAct('workshop.begin', { of: [name, currency, decimalMark] })
+  const { at, above } = placeRefusal(refusal, ['name', 'currency'])
   const [chosen, setChosen] = useState<Beginning>()
 
   async function begin(beginWith: Beginning): Promise<void> {
     setChosen(beginWith)
-    if (beginWith === 'empty' && name.trim() === '') return
     const ownName = name.trim() || (beginWith === 'sample' ? 'Saltmarsh Beadworks' : '')
     await act({
       with: beginWith,
       name: ownName,
-      currency: currency ?? '',
+      currency,
       decimalMark,
       today: todayDate(),
     })
@@ -56,19 +57,17 @@ export function FirstChoice({ isSeen }: Readonly<{ isSeen: boolean }>) {
           value={name}
           onChange={setName}
           longest={120}
-          error={
-            chosen === 'empty' && name.trim() === ''
-              ? 'There is no name yet. Any name will do; it can be changed later.'
-              : undefined
-          }
+          error={at('name')}
+          missing="There is no name yet. Any name will do; it can be changed later."
         />
         <div className="first-pair">
           <Picker
             label="Currency"
+            error={at('currency')}
             hint="Cannot be changed later."
             value={currency}
             options={currencies}
-            onChange={setCurrency}
+            onChange={(code) => code !== null && setCurrency(code)}
           />
           <SegmentedChoice
             label="Numbers are written"
@@ -80,21 +79,16 @@ export function FirstChoice({ isSeen }: Readonly<{ isSeen: boolean }>) {
             onChange={setDecimalMark}
           />
         </div>
-        {refusal !== undefined && <RefusalNotice refusal={refusal} />}
+        {above !== undefined && <RefusalNotice refusal={above} />}
         <div className="first-ways">
           <Button
             kind="primary"
             busy={isBusy && chosen === 'empty'}
-            disabled={currency === null}
             onClick={() => void begin('empty')}
           >
             Begin with empty drawers
           </Button>
-          <Button
-            busy={isBusy && chosen === 'sample'}
-            disabled={currency === null}
-            onClick={() => void begin('sample')}
-          >
+          <Button busy={isBusy && chosen === 'sample'} onClick={() => void begin('sample')}>
             Look round with the Saltmarsh sample
           </Button>
         </div>

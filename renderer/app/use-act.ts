@@ -4,12 +4,16 @@ import type { Refusal } from '../../shared-core/refusal.ts'
 import { showToast } from '../ui/toast-store.ts'
 import { bridge } from './bridge.ts'
 import { refreshAfter } from './refresh.ts'
+import { isSameDraft } from './same-draft.ts'
 import { undo } from './step-back.ts'
 
 type ActOptions<N extends CallName> = Readonly<{
   /** What was done, in the maker's words, for the toast with its way back; no toast without it. */
   said?: (output: CallOutput<N>, input: CallInput<N>) => string
-  /** What is typed, as it stands now: a refusal holds for what it was of, and is gone once that is mended. */
+  /**
+   * What is typed, as it stands now, as one value or a list of them: a refusal holds for what it was of, and
+   * is gone once that is mended.
+   */
   of?: unknown
 }>
 
@@ -47,7 +51,7 @@ export function useAct<N extends CallName>(name: N, { said, of }: ActOptions<N> 
     return answer
   }
 
-  return { act, isBusy, refusal: refused?.of === of ? refused?.refusal : undefined }
+  return { act, isBusy, refusal: isSameDraft(refused?.of, of) ? refused?.refusal : undefined }
 }
 
 const NOTHING_CHANGED = 'Nothing to change: it stands so already.'

@@ -7,7 +7,10 @@ import type { Format } from '../app/format.ts'
 const MOST_UNITS = 10_000
 
 /** How many units are promised or made, as it is typed: at least one. */
-export function parseUnits(text: string, { decimal, count }: Format): ParseResult<number> {
+export function parseUnits(
+  text: string,
+  { decimal, count }: Pick<Format, 'decimal' | 'count'>,
+): ParseResult<number> {
   const bounds = { least: 1, most: MOST_UNITS, of: Number, write: count }
   return withinBounds(parseCount(text, { decimal }), text, bounds)
 }

@@ -1,7 +1,7 @@
-import type { ButtonHTMLAttributes, ReactNode, Ref } from 'react'
+import { type ButtonHTMLAttributes, type ReactNode, type Ref, useEffect, useRef } from 'react'
 import { Icon } from './icon.tsx'
 import type { IconName } from './icon-paths.ts'
-import { leadToRefused } from './refused-field.ts'
+import { leadToRefused, leadToTold } from './refused-field.ts'
 import './button.css'
 
 /** How much a button asks to be pressed. `primary`: the one main act of a screen. */
@@ -19,8 +19,9 @@ type ButtonProps = Look &
     /** Waits for an answer: stays in place, takes no second press, says so to a screen reader. */
     busy?: boolean
     /**
-     * Keeps what is typed around it: while a field there is refused it leads to that field instead. A
-     * primary button that can be busy does so without being told.
+     * Keeps what is typed around it: while a field there is refused or lacks something it leads to that
+     * field instead, and to one that is refused by the answer. A primary button that can be busy does so
+     * without being told.
      */
     keeps?: boolean
     ref?: Ref<HTMLButtonElement>
@@ -38,6 +39,7 @@ export function Button({
   onClick,
   ...rest
 }: ButtonProps) {
+  const pressed = useLeadAfterAnswer(keeps && busy === true)
   return (
     <button
       type="button"
@@ -47,7 +49,11 @@ export function Button({
       aria-disabled={busy || rest['aria-disabled']}
       onClick={(event) => {
         if (busy === true) return
-        if (keeps && leadToRefused(event.currentTarget)) return
+        pressed.current = event.currentTarget
+        if (keeps && leadToRefused(event.currentTarget)) {
+          event.preventDefault()
+          return
+        }
         onClick?.(event)
       }}
     >
@@ -55,6 +61,19 @@ export function Button({
       <span>{children}</span>
     </button>
   )
+}
+
+/** Leads to what the answer refused, where she has not gone on to another field meanwhile. */
+function useLeadAfterAnswer(isWaiting: boolean) {
+  const pressed = useRef<HTMLButtonElement>(null)
+  useEffect(() => {
+    if (!isWaiting) return
+    return () => {
+      const button = pressed.current
+      if (button !== null && document.activeElement === button) leadToTold(button)
+    }
+  }, [isWaiting])
+  return pressed
 }
 
 /** A link that looks like a button: it goes somewhere and changes nothing. */

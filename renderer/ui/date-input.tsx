@@ -11,7 +11,7 @@ import { IconButton } from './button.tsx'
 import { Field, type FieldSays } from './field.tsx'
 import './date-input.css'
 
-type DateInputProps = Omit<FieldSays, 'error'> &
+type DateInputProps = FieldSays &
   Readonly<{
     /** `2026-12-04`, or empty. */
     value: string
@@ -22,7 +22,7 @@ type DateInputProps = Omit<FieldSays, 'error'> &
   }>
 
 /** A day, typed as people say it (4 Dec, 4.12.2026, in 9 days) or taken from a calendar; arrows go a day on. */
-export function DateInput({ label, hint, optional, labelHidden, ...rest }: DateInputProps) {
+export function DateInput({ label, hint, error, optional, labelHidden, ...rest }: DateInputProps) {
   const today = calendarDate(rest.today)
   const { text, read, type, settle } = useTypedDay(rest.value, rest.onChange, today)
   const isRefused = !read.ok && !(text.trim() === '' && optional === true)
@@ -35,7 +35,7 @@ export function DateInput({ label, hint, optional, labelHidden, ...rest }: DateI
   return (
     <Field
       {...{ label, hint, optional, labelHidden }}
-      error={isRefused ? `${read.error.message} ${read.error.next}` : undefined}
+      error={isRefused ? `${read.error.message} ${read.error.next}` : error}
     >
       {(control) => (
         <>

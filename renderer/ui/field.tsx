@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from 'react'
+import { useMissing } from './use-missing.ts'
 import './field.css'
 
 /** What every field may be told beside its own value. */
@@ -7,6 +8,8 @@ export type FieldSays = Readonly<{
   hint?: ReactNode
   /** A whole sentence: what was found and what is accepted. */
   error?: string | undefined
+  /** A whole sentence while something is still to be given here; said once the rest is to be kept. */
+  missing?: string | undefined
   /** Written after the label for fields that may stay empty. */
   optional?: boolean | undefined
   /** Hides the label from sight where a table or heading already says it; it is still spoken. */
@@ -24,7 +27,8 @@ export type ControlProps = Readonly<{
 export function Field({
   label,
   hint,
-  error,
+  error: fault,
+  missing,
   optional = false,
   labelHidden = false,
   unit,
@@ -32,10 +36,12 @@ export function Field({
 }: FieldSays &
   Readonly<{ unit?: string | undefined; children: (props: ControlProps) => ReactNode }>) {
   const id = useId()
+  const { field, says: lacks } = useMissing<HTMLDivElement>(missing)
+  const error = fault ?? lacks
   const says = [hint !== undefined && `${id}-hint`, error !== undefined && `${id}-error`]
   const describedBy = says.filter((part) => part !== false).join(' ') || undefined
   return (
-    <div className="field">
+    <div ref={field} className="field" data-lacks={missing === undefined ? undefined : ''}>
       <label htmlFor={id} className={labelHidden ? 'unseen' : 'field-label'}>
         {label}
         {optional && <span className="field-optional"> if you like</span>}

@@ -28,12 +28,16 @@ export function Picker<V extends string>({
   label,
   hint,
   error,
+  missing,
   optional,
   labelHidden,
 }: PickerProps<V>) {
   const chosen = options.find((option) => option.value === value) ?? null
   return (
-    <Field {...{ label, hint, error, optional, labelHidden }}>
+    <Field
+      {...{ label, hint, error, optional, labelHidden }}
+      missing={chosen ? undefined : missing}
+    >
       {(control) => (
         <Combobox.Root<Option<V>>
           items={options}

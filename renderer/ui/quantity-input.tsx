@@ -3,7 +3,7 @@ import type { ParseResult } from '../../shared-core/units/parse-options.ts'
 import { Field, type FieldSays } from './field.tsx'
 import './quantity-input.css'
 
-type QuantityInputProps<T> = Omit<FieldSays, 'error'> &
+type QuantityInputProps<T> = Omit<FieldSays, 'error' | 'missing'> &
   Readonly<{
     /** The text as typed: kept by the caller, so that nothing typed is ever lost. */
     text: string
@@ -14,12 +14,17 @@ type QuantityInputProps<T> = Omit<FieldSays, 'error'> &
     unit?: string
     /** A refusal from elsewhere (the service), shown instead of the reading. */
     error?: string | undefined
+    /**
+     * What is said of a figure that was left empty, once the rest is to be kept. A figure is needed unless
+     * it is `optional`, or `null` is given here where something around it says that it may stay empty.
+     */
+    missing?: string | null | undefined
     disabled?: boolean
     autoFocus?: boolean
     ref?: Ref<HTMLInputElement>
   }>
 
-/** A figure with its unit, typed as people type; shows what was understood, or why not. Empty is not refused. */
+/** A figure with its unit, typed as people type; shows what was understood, or why not. Empty is refused once the rest is to be kept. */
 export function QuantityInput<T>({
   label,
   hint,
@@ -31,6 +36,7 @@ export function QuantityInput<T>({
   unit,
   error,
   disabled,
+  missing = optional === true || disabled === true ? null : GIVE_IT,
   autoFocus,
   ref,
 }: QuantityInputProps<T>) {
@@ -38,8 +44,13 @@ export function QuantityInput<T>({
   const refusal =
     result?.ok === false ? `${result.error.message} ${result.error.next}`.trim() : undefined
   const understood = result?.ok === true ? result.value.understood : ''
+  const lacks = text.trim() === '' ? (missing ?? undefined) : undefined
   return (
-    <Field {...{ label, hint, optional, labelHidden, unit }} error={error ?? refusal}>
+    <Field
+      {...{ label, hint, optional, labelHidden, unit }}
+      error={error ?? refusal}
+      missing={lacks}
+    >
       {(control) => (
         <>
           <input
@@ -62,6 +73,8 @@ export function QuantityInput<T>({
     </Field>
   )
 }
+
+const GIVE_IT = 'This figure is still missing. Type it here.'
 
 function readValue<T>(text: string, parse: (text: string) => ParseResult<T>): T | undefined {
   if (text.trim() === '') return undefined

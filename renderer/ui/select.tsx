@@ -33,12 +33,16 @@ export function Select<V extends string>({
   label,
   hint,
   error,
+  missing,
   optional,
   labelHidden,
 }: SelectProps<V>) {
   const chosen = options.find((option) => option.value === value)
   return (
-    <Field {...{ label, hint, error, optional, labelHidden }}>
+    <Field
+      {...{ label, hint, error, optional, labelHidden }}
+      missing={chosen ? undefined : missing}
+    >
       {(control) => (
         <Base.Root<V>
           items={options.map((option) => ({ value: option.value, label: option.label }))}

@@ -29,10 +29,15 @@ export function SliderInput({
   const text = typed ?? String(value)
   const read = readWhole(text, decimal)
   const isGood = read !== undefined && read >= min && read <= max
-  const error =
-    isGood || text.trim() === '' ? undefined : `Give a whole number from ${min} to ${max}.`
+  const isEmpty = text.trim() === ''
+  const range = `Give a whole number from ${min} to ${max}.`
+  const error = isGood || isEmpty ? undefined : range
   return (
-    <Field {...{ label, error, unit }} {...(hint === undefined ? {} : { hint })}>
+    <Field
+      {...{ label, error, unit }}
+      missing={isEmpty ? range : undefined}
+      {...(hint === undefined ? {} : { hint })}
+    >
       {(control) => (
         <div className="slider">
           <input

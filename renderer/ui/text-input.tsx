@@ -2,7 +2,13 @@ import type { InputHTMLAttributes, Ref } from 'react'
 import { Field, type FieldSays } from './field.tsx'
 import { tooLong } from './too-long.ts'
 
-type TextInputProps = FieldSays &
+type Missing = Readonly<{
+  /** What is said of it when it was left empty, once the rest is to be kept; a text may be empty otherwise. */
+  missing?: string | undefined
+}>
+
+type TextInputProps = Omit<FieldSays, 'missing'> &
+  Missing &
   Readonly<{
     value: string
     onChange: (value: string) => void
@@ -22,6 +28,7 @@ export function TextInput({
   label,
   hint,
   error,
+  missing,
   optional,
   labelHidden,
   unit,
@@ -33,7 +40,11 @@ export function TextInput({
 }: TextInputProps) {
   const fault = error ?? tooLong(value, longest)
   return (
-    <Field {...{ label, hint, optional, labelHidden, unit }} error={fault}>
+    <Field
+      {...{ label, hint, optional, labelHidden, unit }}
+      error={fault}
+      missing={lacking(value, missing)}
+    >
       {(control) => (
         <input
           {...rest}
@@ -55,13 +66,15 @@ export function TextArea({
   label,
   hint,
   error,
+  missing,
   optional,
   labelHidden,
   value,
   onChange,
   longest,
   rows = 4,
-}: FieldSays &
+}: Omit<FieldSays, 'missing'> &
+  Missing &
   Readonly<{
     value: string
     onChange: (value: string) => void
@@ -70,7 +83,11 @@ export function TextArea({
   }>) {
   const fault = error ?? tooLong(value, longest)
   return (
-    <Field {...{ label, hint, optional, labelHidden }} error={fault}>
+    <Field
+      {...{ label, hint, optional, labelHidden }}
+      error={fault}
+      missing={lacking(value, missing)}
+    >
       {(control) => (
         <textarea
           {...control}
@@ -82,4 +99,8 @@ export function TextArea({
       )}
     </Field>
   )
+}
+
+function lacking(text: string, missing: string | undefined): string | undefined {
+  return text.trim() === '' ? missing : undefined
 }

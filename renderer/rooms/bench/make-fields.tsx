@@ -14,6 +14,7 @@ export function DesignField({ choice, onOther }: FieldProps) {
   return (
     <Picker
       label="Design"
+      missing="Choose what is made."
       value={designId}
       options={designs.map(({ id, name }) => ({ value: id, label: name }))}
       onChange={(id) => {
@@ -31,6 +32,7 @@ export function ColourwayField({ choice, onOther }: FieldProps) {
   return (
     <Select
       label="Colourway"
+      missing="This design has no colourway yet. Choose its beads first, on its page."
       value={colourwayId ?? null}
       disabled={start.orderLineId !== undefined}
       options={design.colourways.map(({ id, name }) => ({ value: id, label: name }))}
@@ -48,6 +50,7 @@ export function UnitsField({ choice: { units, setUnits } }: FieldProps) {
   return (
     <QuantityInput
       label="How many"
+      missing="Say how many."
       text={units[0]}
       parse={(text) => parseUnits(text, format)}
       onText={(text, value) => setUnits([text, value])}

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import type { CallInput } from '../../../shared-core/contract/calls.ts'
 import { go } from '../../app/place.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
@@ -29,8 +30,10 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
   const plan = useCall('makes.plan', request)
   const finish = useAct('makes.finish', {
     said: ({ pieces }) => `Made ${pieces.length}: ${pieces.map(({ code }) => code).join(', ')}`,
+    of: [choice.designId, choice.colourwayId, units, placeId, madeOn, benchS],
   })
-  const isReady = request !== null && place !== undefined && plan.value?.faults.length === 0
+  const { at, above } = placeRefusal(finish.refusal, ['placeId', 'madeOn'])
+  const isPlanned = !plan.isWaiting && plan.value?.faults.length === 0
   async function submit(ready: CallInput<'makes.plan'>, at: string) {
     const time = benchS === undefined ? {} : { benchS }
     const answer = await finish.act({ ...ready, ...time, placeId: at, madeOn, note: '' })
@@ -49,7 +52,7 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
           kind="primary"
           icon="check"
           busy={finish.isBusy}
-          disabled={!isReady || plan.isWaiting}
+          disabled={choice.isLooking || (request !== null && !isPlanned)}
           onClick={() => request !== null && place !== undefined && void submit(request, place)}
         >
           {units[1] === undefined ? 'Made' : `Made ${format.counted(units[1], unitName)}`}
@@ -63,14 +66,22 @@ export function MakeSheet({ start, onClose }: Readonly<{ start: MakeStart; onClo
         <UnitsField choice={choice} />
         <Select
           label="They go to"
+          error={at('placeId')}
+          missing="Choose where they go. Places are entered in Settings."
           value={place ?? null}
           options={(shop?.places ?? []).map(({ id, name }) => ({ value: id, label: name }))}
           onChange={setPlace}
         />
-        <DateInput label="Made on" today={format.today} value={madeOn} onChange={setMadeOn} />
+        <DateInput
+          label="Made on"
+          error={at('madeOn')}
+          today={format.today}
+          value={madeOn}
+          onChange={setMadeOn}
+        />
         <BenchTime decimal={format.decimal} onTime={setBenchS} />
       </div>
-      {finish.refusal !== undefined && <RefusalNotice refusal={finish.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       {plan.refusal !== undefined && <RefusalNotice refusal={plan.refusal} />}
       {plan.value !== undefined && <PickList plan={plan.value} format={format} />}
     </SideSheet>

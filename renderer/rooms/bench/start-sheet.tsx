@@ -31,7 +31,10 @@ export function StartSheet({
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
   const request = choice.request && { ...choice.request, lots }
   const plan = useCall('makes.plan', request)
-  const begin = useAct('bench.begin', { said: () => `Began ${design?.name ?? 'the work'}` })
+  const begin = useAct('bench.begin', {
+    said: () => `Began ${design?.name ?? 'the work'}`,
+    of: [choice.designId, choice.colourwayId, units, lots, before],
+  })
   const faults = plan.value?.faults ?? []
   const forgetLots = () => setLots({})
   async function submit() {
@@ -53,7 +56,9 @@ export function StartSheet({
           kind="primary"
           icon="thread"
           busy={begin.isBusy}
-          disabled={request === null || plan.isWaiting || plan.refusal !== undefined}
+          disabled={
+            choice.isLooking || (request !== null && (plan.isWaiting || plan.refusal !== undefined))
+          }
           onClick={() => void submit()}
         >
           {units[1] ? `Begin ${format.counted(units[1], unitName)}` : 'Begin'}

@@ -31,6 +31,8 @@ export function useMakeChoice(start: MakeStart) {
   return {
     ...{ start, designs, designId, chooseDesign, design, colourwayId, setColourway },
     ...{ units, setUnits, order },
+    /** What was chosen is still being looked up. */
+    isLooking: (designId !== null && design?.id !== designId) || order.isWaiting,
     unitName: design?.body.unitName ?? 'unit',
     request:
       asked === undefined || !units[1] || order.isWaiting

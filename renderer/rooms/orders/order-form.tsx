@@ -1,5 +1,6 @@
 import { useDeferredValue, useState } from 'react'
 import { go, hrefTo } from '../../app/place.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { Room } from '../../app/room.tsx'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
@@ -50,7 +51,14 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
   )
   const save = useAct('orders.save', {
     said: ({ code }) => (id === undefined ? `Entered ${code}` : `Saved ${code}`),
+    of: draft,
   })
+  const { at, above } = placeRefusal(save.refusal, [
+    'order.customer',
+    'order.promisedOn',
+    'order.dueOn',
+    'order.note',
+  ])
   const set = (patch: Partial<OrderDraft>) => setDraft((now) => ({ ...now, ...patch }))
   const setLine = (key: number, patch: Partial<LineDraft>) =>
     setDraft((now) => ({
@@ -58,8 +66,9 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
       lines: now.lines.map((line) => (line.key === key ? { ...line, ...patch } : line)),
     }))
   const input = inputOf(draft)
+  const isBlank = draft.lines.every(({ designId }) => designId === null)
   async function submit() {
-    if (input === null) return
+    if (input === null || !isChosen(draft)) return
     const answer = await save.act({ ...(id === undefined ? {} : { id }), order: input })
     if (answer.ok) go({ room: 'orders', id: answer.value.id })
   }
@@ -71,13 +80,7 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
         label: id === undefined ? 'Orders' : 'The order',
       }}
       actions={
-        <Button
-          kind="primary"
-          icon="check"
-          busy={save.isBusy}
-          disabled={!isChosen(draft)}
-          onClick={() => void submit()}
-        >
+        <Button kind="primary" icon="check" busy={save.isBusy} onClick={() => void submit()}>
           {id === undefined ? 'Promise it' : 'Save'}
         </Button>
       }
@@ -91,10 +94,12 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
         </EmptyState>
       ) : (
         <div className="order-form">
-          {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+          {above !== undefined && <RefusalNotice refusal={above} />}
           <div className="order-head">
             <TextInput
               label="For"
+              error={at('order.customer')}
+              missing="Say who it is for."
               longest={120}
               hint="A shop, a market or an order number."
               value={draft.customer}
@@ -102,22 +107,25 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
             />
             <DateInput
               label="Promised on"
+              error={at('order.promisedOn')}
               today={format.today}
               value={draft.promisedOn}
               onChange={(promisedOn) => set({ promisedOn })}
             />
             <DateInput
               label="Due"
+              error={at('order.dueOn')}
               today={format.today}
               value={draft.dueOn}
               onChange={(dueOn) => set({ dueOn })}
             />
           </div>
           <ol className="order-lines">
-            {draft.lines.map((line) => (
+            {draft.lines.map((line, index) => (
               <OrderLine
                 key={line.key}
                 line={line}
+                isNeeded={index === 0 && isBlank}
                 designs={designs ?? []}
                 onChange={(patch) => setLine(line.key, patch)}
                 onRemove={
@@ -137,6 +145,7 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
           {cover.value !== undefined && <CoverView cover={cover.value} format={format} />}
           <TextArea
             label="Note"
+            error={at('order.note')}
             longest={2_000}
             optional
             rows={2}

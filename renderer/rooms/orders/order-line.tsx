@@ -15,11 +15,14 @@ type Designs = CallOutput<'designs.list'>['designs']
 /** One line of an order while it is typed. The first colourway is taken until another is chosen. */
 export function OrderLine({
   line,
+  isNeeded,
   designs,
   onChange,
   onRemove,
 }: Readonly<{
   line: LineDraft
+  /** Whether the order would be empty without it; a line with no design is left out otherwise. */
+  isNeeded: boolean
   designs: Designs
   onChange: (patch: Partial<LineDraft>) => void
   onRemove: (() => void) | undefined
@@ -31,6 +34,7 @@ export function OrderLine({
   ).value
   const isRead = design !== undefined && design.id === line.designId
   const colourways = isRead ? design.colourways : []
+  const isBare = isRead && colourways.length === 0
   const first = isRead && line.colourwayId === null ? colourways[0]?.id : undefined
   useEffect(() => {
     if (first !== undefined) onChange({ colourwayId: first })
@@ -39,19 +43,17 @@ export function OrderLine({
     <li className="order-line">
       <Picker
         label="Design"
+        missing={isNeeded ? 'Choose what is ordered.' : undefined}
+        error={isBare ? 'It has no colourway yet. Choose its beads first, on its page.' : undefined}
         value={line.designId}
         options={designs.map(({ id, name }) => ({ value: id, label: name }))}
         onChange={(designId) => onChange({ designId, colourwayId: null })}
       />
       <Select
         label="Colourway"
+        missing={line.designId === null ? undefined : 'Choose its colourway.'}
         value={line.colourwayId}
         disabled={colourways.length === 0}
-        hint={
-          isRead && colourways.length === 0
-            ? 'This design has none yet: choose its beads first.'
-            : undefined
-        }
         options={colourways.map(({ id, name }) => ({ value: id, label: name }))}
         onChange={(colourwayId) => onChange({ colourwayId })}
       />

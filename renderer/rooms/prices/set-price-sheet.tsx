@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { type PriceInputs, priceSheet } from '../../../shared-core/pricing/price-sheet.ts'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
 import type { Format } from '../../app/format.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { Button } from '../../ui/button.tsx'
 import { FigureList } from '../../ui/figure-list.tsx'
@@ -31,7 +32,8 @@ export function SetPriceSheet({
     format.money(channel.priceMinor),
     channel.priceMinor,
   ])
-  const set = useAct('prices.set', { said: () => `Set the price at ${channelName}` })
+  const set = useAct('prices.set', { said: () => `Set the price at ${channelName}`, of: price })
+  const { at, above } = placeRefusal(set.refusal, ['priceMinor'])
   async function keep(priceMinor: number | null) {
     if ((await set.act({ designId, colourwayId, channelId, priceMinor })).ok) onClose()
   }
@@ -50,7 +52,6 @@ export function SetPriceSheet({
           <Button
             kind="primary"
             busy={set.isBusy}
-            disabled={price[1] === undefined}
             onClick={() => price[1] !== undefined && void keep(price[1])}
           >
             Set this price
@@ -61,9 +62,11 @@ export function SetPriceSheet({
         </>
       }
     >
-      {set.refusal !== undefined && <RefusalNotice refusal={set.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <QuantityInput
         label="The buyer pays"
+        error={at('priceMinor')}
+        missing="Say what the buyer pays, or follow the margin."
         unit={format.currency}
         autoFocus
         text={price[0]}

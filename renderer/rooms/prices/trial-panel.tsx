@@ -22,7 +22,7 @@ type Props = Readonly<{
 /** What if: change a figure and every price follows; keep it for the whole workshop, or let it go. */
 export function TrialPanel({ inputs, trial, onTrial, format }: Props) {
   const [round, setRound] = useState(0)
-  const save = useAct('workshop.save', { said: () => 'Kept the new figures' })
+  const save = useAct('workshop.save', { said: () => 'Kept the new figures', of: trial })
   function letGo() {
     onTrial({})
     setRound(round + 1)
@@ -80,6 +80,7 @@ function Fields({ inputs, trial, onTrial, format }: Props) {
       />
       <QuantityInput
         label={`Time for one ${inputs.unitName}`}
+        missing={null}
         text={time}
         parse={(text) => parseDuration(text, { decimal })}
         onText={(text, value) => {
@@ -98,6 +99,7 @@ function Fields({ inputs, trial, onTrial, format }: Props) {
       />
       <QuantityInput
         label="Overhead on labour"
+        missing={overhead.kind === 'percent-of-labour' ? undefined : null}
         text={share}
         parse={(text) => parsePercent(text, { decimal })}
         onText={(text, value) => {

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
 import { percentOf } from '../../../shared-core/units/ratio.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -41,14 +42,23 @@ export function ChannelForm({
     const { id: _, ...rest } = channel
     return rest
   })
-  const [unread, setUnread] = useState<ReadonlySet<string>>(new Set())
-  const save = useAct('channel.save', { said: () => `Saved ${fields.name}` })
+  const save = useAct('channel.save', { said: () => `Saved ${fields.name}`, of: fields })
+  const { at, above } = placeRefusal(save.refusal, [
+    'channel.name',
+    'channel.kind',
+    'channel.feePercent',
+    'channel.feeFixedMinor',
+    'channel.paymentPercent',
+    'channel.paymentFixedMinor',
+    'channel.taxPercent',
+  ])
   function take(key: PercentKey | AmountKey, value: string | number | undefined) {
-    const next = new Set(unread)
-    if (value === undefined) next.add(key)
-    else next.delete(key)
-    setUnread(next)
     if (value !== undefined) setFields({ ...fields, [key]: value })
+  }
+  const figures = {
+    fields,
+    errorAt: (name: PercentKey | AmountKey) => at(`channel.${name}`),
+    onTake: take,
   }
   async function submit() {
     const id = channel === undefined ? {} : { id: channel.id }
@@ -60,39 +70,32 @@ export function ChannelForm({
       title={channel === undefined ? 'New channel' : `Change ${channel.name}`}
       onClose={onClose}
       actions={
-        <Button
-          kind="primary"
-          busy={save.isBusy}
-          disabled={unread.size > 0}
-          onClick={() => void submit()}
-        >
+        <Button kind="primary" busy={save.isBusy} onClick={() => void submit()}>
           Save
         </Button>
       }
     >
-      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <TextInput
         label="Name"
+        error={at('channel.name')}
+        missing="Give it a name, such as that of the shop or the market."
         longest={120}
         value={fields.name}
         onChange={(name) => setFields({ ...fields, name })}
       />
       <Select
         label="Kind"
+        error={at('channel.kind')}
         value={fields.kind}
         options={channelKindOptions}
         onChange={(kind) => setFields({ ...fields, kind })}
       />
       <div className="settings-pair">
-        <PercentField label="It keeps" name="feePercent" fields={fields} onTake={take} />
-        <AmountField label="and each time" name="feeFixedMinor" fields={fields} onTake={take} />
-        <PercentField label="Payment costs" name="paymentPercent" fields={fields} onTake={take} />
-        <AmountField
-          label="and each payment"
-          name="paymentFixedMinor"
-          fields={fields}
-          onTake={take}
-        />
+        <PercentField label="It keeps" name="feePercent" {...figures} />
+        <AmountField label="and each time" name="feeFixedMinor" {...figures} />
+        <PercentField label="Payment costs" name="paymentPercent" {...figures} />
+        <AmountField label="and each payment" name="paymentFixedMinor" {...figures} />
       </div>
       <SegmentedChoice
         label="Fees are taken on the price"
@@ -103,7 +106,7 @@ export function ChannelForm({
         ]}
         onChange={(feesOn) => setFields({ ...fields, feesOn })}
       />
-      <PercentField label="Tax" name="taxPercent" fields={fields} onTake={take} />
+      <PercentField label="Tax" name="taxPercent" {...figures} />
       <Checkbox
         label="The price a buyer sees contains the tax"
         checked={fields.taxIncluded}
@@ -120,14 +123,16 @@ type FieldProps<K> = Readonly<{
   label: string
   name: K
   fields: Fields
+  errorAt: (name: PercentKey | AmountKey) => string | undefined
   onTake: (key: PercentKey | AmountKey, value: string | number | undefined) => void
 }>
 
-function PercentField({ label, name, fields, onTake }: FieldProps<PercentKey>) {
+function PercentField({ label, name, fields, errorAt, onTake }: FieldProps<PercentKey>) {
   const format = useFormat()
   return (
     <FigureField
       label={label}
+      error={errorAt(name)}
       written={format.percent(fields[name])}
       parse={(typed) => parsePercentUpTo(100, typed, format)}
       onRead={(value) => onTake(name, value === undefined ? undefined : percentOf(value))}
@@ -135,12 +140,13 @@ function PercentField({ label, name, fields, onTake }: FieldProps<PercentKey>) {
   )
 }
 
-function AmountField({ label, name, fields, onTake }: FieldProps<AmountKey>) {
+function AmountField({ label, name, fields, errorAt, onTake }: FieldProps<AmountKey>) {
   const format = useFormat()
   const { currency, decimal } = format
   return (
     <FigureField
       label={label}
+      error={errorAt(name)}
       written={format.money(fields[name])}
       parse={(typed) => parseMoney(typed, { currency, decimal })}
       onRead={(value) => onTake(name, value?.amountMinor)}

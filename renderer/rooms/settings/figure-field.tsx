@@ -6,12 +6,14 @@ import { QuantityInput } from '../../ui/quantity-input.tsx'
 export function FigureField<T>({
   label,
   hint,
+  error,
   written,
   parse,
   onRead,
 }: Readonly<{
   label: string
   hint?: ReactNode
+  error?: string | undefined
   written: string
   parse: (text: string) => ParseResult<T>
   /** `undefined` while it cannot be read. */
@@ -22,6 +24,7 @@ export function FigureField<T>({
     <QuantityInput
       label={label}
       hint={hint}
+      error={error}
       text={text}
       parse={parse}
       onText={(typed, value) => {

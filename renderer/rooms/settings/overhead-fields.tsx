@@ -13,10 +13,12 @@ type Overhead = Workshop['overhead']
 export function OverheadFields({
   overhead,
   format,
+  error,
   onOverhead,
 }: Readonly<{
   overhead: Overhead
   format: Format
+  error: string | undefined
   onOverhead: (overhead: Overhead | undefined) => void
 }>) {
   const { currency, decimal } = format
@@ -46,6 +48,7 @@ export function OverheadFields({
       {kind === 'percent-of-labour' ? (
         <QuantityInput
           label="Share of labour"
+          error={error}
           text={text}
           parse={(typed) => parsePercent(typed, { decimal })}
           onText={(typed, value) => {
@@ -56,6 +59,7 @@ export function OverheadFields({
       ) : (
         <QuantityInput
           label={kind === 'per-hour' ? 'Overhead of an hour' : 'Overhead of a piece'}
+          error={error}
           text={text}
           parse={(typed) => parseMoney(typed, { currency, decimal })}
           onText={(typed, value) => {

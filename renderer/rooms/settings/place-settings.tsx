@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { Button } from '../../ui/button.tsx'
 import { EmptyState } from '../../ui/empty-state.tsx'
@@ -64,7 +65,8 @@ function PlaceForm({
 }: Readonly<{ place: Place | undefined; channels: readonly Channel[]; onClose: () => void }>) {
   const [name, setName] = useState(place?.name ?? '')
   const [channel, setChannel] = useState(place?.channelId ?? NO_CHANNEL)
-  const save = useAct('place.save', { said: () => `Saved ${name}` })
+  const save = useAct('place.save', { said: () => `Saved ${name}`, of: [name, channel] })
+  const { at, above } = placeRefusal(save.refusal, ['place.name', 'place.channelId'])
   async function submit() {
     const id = place === undefined ? {} : { id: place.id }
     const channelId = channel === NO_CHANNEL ? null : channel
@@ -81,10 +83,18 @@ function PlaceForm({
         </Button>
       }
     >
-      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
-      <TextInput label="Name" longest={120} value={name} onChange={setName} />
+      {above !== undefined && <RefusalNotice refusal={above} />}
+      <TextInput
+        label="Name"
+        error={at('place.name')}
+        longest={120}
+        missing="Give the place a name, such as Market box."
+        value={name}
+        onChange={setName}
+      />
       <Select
         label="Pieces there are sold through"
+        error={at('place.channelId')}
         value={channel}
         options={[
           ...channels.map(({ id, name: label }) => ({ value: id, label })),

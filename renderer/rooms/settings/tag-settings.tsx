@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { Button } from '../../ui/button.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
@@ -8,16 +9,22 @@ import type { Workshop } from './settings-types.ts'
 /** What stands on every tag. */
 export function TagSettings({ workshop }: Readonly<{ workshop: Workshop }>) {
   const [fields, setFields] = useState(workshop)
-  const save = useAct('workshop.save', { said: () => 'Saved what stands on tags' })
+  const save = useAct('workshop.save', { said: () => 'Saved what stands on tags', of: fields })
+  const { at, above } = placeRefusal(save.refusal, [
+    'workshop.tagMaker',
+    'workshop.tagCare',
+    'workshop.tagCaution',
+  ])
   function submit() {
     const { currency: _, ...rest } = fields
     void save.act({ workshop: rest })
   }
   return (
     <div className="settings-form">
-      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <TextArea
         label="Who made it, and how to reach you"
+        error={at('workshop.tagMaker')}
         longest={200}
         rows={2}
         value={fields.tagMaker}
@@ -25,6 +32,7 @@ export function TagSettings({ workshop }: Readonly<{ workshop: Workshop }>) {
       />
       <TextArea
         label="How to care for it"
+        error={at('workshop.tagCare')}
         longest={200}
         rows={2}
         value={fields.tagCare}
@@ -32,6 +40,7 @@ export function TagSettings({ workshop }: Readonly<{ workshop: Workshop }>) {
       />
       <TextArea
         label="Caution"
+        error={at('workshop.tagCaution')}
         longest={200}
         hint="Small parts are not for young children. For metals, write what your supplier declares, as a supplier’s claim: local rules decide."
         rows={2}

@@ -3,6 +3,7 @@ import { parseMass } from '../../../shared-core/units/parse-mass.ts'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
 import { percentOf } from '../../../shared-core/units/ratio.ts'
 import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -19,14 +20,17 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
   const format = useFormat()
   const { decimal, currency } = format
   const [fields, setFields] = useState(workshop)
-  const [unread, setUnread] = useState<ReadonlySet<string>>(new Set())
-  const save = useAct('workshop.save', { said: () => 'Saved the workshop' })
-  /** Takes a figure that was read; remembers one that was not, so that nothing half-typed is saved. */
-  function take(key: string, value: Partial<Workshop> | undefined) {
-    const next = new Set(unread)
-    if (value === undefined) next.add(key)
-    else next.delete(key)
-    setUnread(next)
+  const save = useAct('workshop.save', { said: () => 'Saved the workshop', of: fields })
+  const { at, above } = placeRefusal(save.refusal, [
+    'workshop.name',
+    'workshop.hourlyRateMinor',
+    'workshop.marginPercent',
+    'workshop.overhead',
+    'workshop.priceStepMinor',
+    'workshop.scaleResolutionMg',
+  ])
+  /** Takes a figure that was read; one that was not is led to before anything is saved. */
+  function take(value: Partial<Workshop> | undefined) {
     if (value !== undefined) setFields({ ...fields, ...value })
   }
   function submit() {
@@ -37,13 +41,15 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
   }
   return (
     <div className="settings-form settings-wide">
-      {save.refusal !== undefined && (
+      {above !== undefined && (
         <div className="settings-whole">
-          <RefusalNotice refusal={save.refusal} />
+          <RefusalNotice refusal={above} />
         </div>
       )}
       <TextInput
         label="Workshop’s name"
+        error={at('workshop.name')}
+        missing="Tags and invoices need a name. Any name will do."
         longest={120}
         value={fields.name}
         onChange={(name) => setFields({ ...fields, name })}
@@ -59,25 +65,29 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
       />
       <FigureField
         label="What an hour of yours costs"
+        error={at('workshop.hourlyRateMinor')}
         written={format.money(workshop.hourlyRateMinor)}
         parse={(text) => parseMoney(text, { currency, decimal })}
-        onRead={(value) => take('rate', value && { hourlyRateMinor: value.amountMinor })}
+        onRead={(value) => take(value && { hourlyRateMinor: value.amountMinor })}
       />
       <FigureField
         label="Margin wanted, of the price without tax"
+        error={at('workshop.marginPercent')}
         written={format.percent(workshop.marginPercent)}
         parse={(text) => parsePercentUpTo(MOST_MARGIN, text, format)}
         onRead={(value) =>
-          take('margin', value === undefined ? undefined : { marginPercent: percentOf(value) })
+          take(value === undefined ? undefined : { marginPercent: percentOf(value) })
         }
       />
       <OverheadFields
         overhead={fields.overhead}
         format={format}
-        onOverhead={(overhead) => take('overhead', overhead && { overhead })}
+        error={at('workshop.overhead')}
+        onOverhead={(overhead) => take(overhead && { overhead })}
       />
       <FigureField
         label="Round prices up to a whole multiple of"
+        error={at('workshop.priceStepMinor')}
         written={format.money(workshop.priceStepMinor)}
         parse={(text) =>
           withinBounds(parseMoney(text, { currency, decimal }), text, {
@@ -85,7 +95,7 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
             of: ({ amountMinor }) => amountMinor,
           })
         }
-        onRead={(value) => take('step', value && { priceStepMinor: value.amountMinor })}
+        onRead={(value) => take(value && { priceStepMinor: value.amountMinor })}
       />
       <SegmentedChoice
         label="What leaves stock is valued by"
@@ -98,6 +108,7 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
       />
       <FigureField
         label="Smallest step of your scale"
+        error={at('workshop.scaleResolutionMg')}
         hint={`Such as ${format.exactly(10, 'mg')}. It decides how exactly beads can be told by weight.`}
         written={format.exactly(workshop.scaleResolutionMg, 'mg')}
         parse={(text) =>
@@ -106,12 +117,10 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
             write: (mg) => format.exactly(mg, 'mg'),
           })
         }
-        onRead={(value) =>
-          take('scale', value === undefined ? undefined : { scaleResolutionMg: value })
-        }
+        onRead={(value) => take(value === undefined ? undefined : { scaleResolutionMg: value })}
       />
       <div className="settings-whole">
-        <Button kind="primary" busy={save.isBusy} disabled={unread.size > 0} onClick={submit}>
+        <Button kind="primary" busy={save.isBusy} onClick={submit}>
           Save
         </Button>
       </div>

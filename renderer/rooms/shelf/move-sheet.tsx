@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { Button } from '../../ui/button.tsx'
@@ -16,7 +17,8 @@ export function MoveSheet({
   const [placeId, setPlace] = useState<string>()
   const name = places.find(({ id }) => id === placeId)?.name ?? ''
   const codes = pieces.map(({ code }) => code).join(', ')
-  const move = useAct('pieces.move', { said: () => `Moved ${codes} to ${name}` })
+  const move = useAct('pieces.move', { said: () => `Moved ${codes} to ${name}`, of: placeId })
+  const { at, above } = placeRefusal(move.refusal, ['placeId'])
   async function submit() {
     if (placeId === undefined) return
     const answer = await move.act({ pieceIds: pieces.map(({ id }) => id), placeId })
@@ -28,20 +30,17 @@ export function MoveSheet({
       title="Move pieces"
       onClose={onClose}
       actions={
-        <Button
-          kind="primary"
-          busy={move.isBusy}
-          disabled={placeId === undefined}
-          onClick={() => void submit()}
-        >
+        <Button kind="primary" busy={move.isBusy} onClick={() => void submit()}>
           Move
         </Button>
       }
     >
-      {move.refusal !== undefined && <RefusalNotice refusal={move.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <p>{codes}</p>
       <Select
         label="To"
+        error={at('placeId')}
+        missing="Choose where they go."
         value={placeId ?? null}
         options={places.map(({ id, name: label }) => ({ value: id, label }))}
         onChange={setPlace}

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
@@ -26,7 +27,9 @@ export function SellSheet({ piece, onClose }: Readonly<{ piece: Piece; onClose: 
   const [soldOn, setSoldOn] = useState(format.today)
   const sell = useAct('pieces.sell', {
     said: ({ profitMinor }) => `Sold ${piece.code}, earned ${format.money(profitMinor)}`,
+    of: [channel, price, soldOn],
   })
+  const { at, above } = placeRefusal(sell.refusal, ['channelId', 'priceMinor', 'soldOn'])
   const channelId = channel ?? here
   async function submit() {
     if (channelId === undefined || price[1] === undefined) return
@@ -45,13 +48,7 @@ export function SellSheet({ piece, onClose }: Readonly<{ piece: Piece; onClose: 
       title={`Sell ${piece.code}`}
       onClose={onClose}
       actions={
-        <Button
-          kind="primary"
-          icon="check"
-          busy={sell.isBusy}
-          disabled={channelId === undefined || price[1] === undefined}
-          onClick={() => void submit()}
-        >
+        <Button kind="primary" icon="check" busy={sell.isBusy} onClick={() => void submit()}>
           Sold
         </Button>
       }
@@ -59,22 +56,32 @@ export function SellSheet({ piece, onClose }: Readonly<{ piece: Piece; onClose: 
       <p className="shelf-what">
         {piece.designName}, {piece.colourwayName}
       </p>
-      {sell.refusal !== undefined && <RefusalNotice refusal={sell.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <Select
         label="Through"
+        error={at('channelId')}
+        missing="Choose where it was sold. Channels are entered in Settings."
         value={channelId ?? null}
         options={(shop?.channels ?? []).map(({ id, name }) => ({ value: id, label: name }))}
         onChange={setChannel}
       />
       <QuantityInput
         label="The buyer pays"
+        error={at('priceMinor')}
+        missing="Say what the buyer pays."
         unit={format.currency}
         autoFocus
         text={price[0]}
         parse={(text) => parseMoney(text, { currency: format.currency, decimal: format.decimal })}
         onText={(text, value) => setPrice([text, value?.amountMinor])}
       />
-      <DateInput label="Sold on" today={format.today} value={soldOn} onChange={setSoldOn} />
+      <DateInput
+        label="Sold on"
+        error={at('soldOn')}
+        today={format.today}
+        value={soldOn}
+        onChange={setSoldOn}
+      />
       <p className="quiet">Tax and fees are working figures; your adviser and local law decide.</p>
     </SideSheet>
   )

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { parseCount } from '../../../shared-core/units/parse-count.ts'
 import { parseMass } from '../../../shared-core/units/parse-mass.ts'
 import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -20,14 +21,18 @@ export function CalibrateSheet({
   const [beads, setBeads] = useState<readonly [string, number | undefined]>(['', undefined])
   const [gross, setGross] = useState<readonly [string, number | undefined]>(['', undefined])
   const [tare, setTare] = useState<readonly [string, number | undefined]>(['0', 0])
-  const add = useAct('weighings.add', { said: () => `Weighed counted ${material.name}` })
-  const isReady = beads[1] !== undefined && gross[1] !== undefined && tare[1] !== undefined
+  const add = useAct('weighings.add', {
+    said: () => `Weighed counted ${material.name}`,
+    of: [beads, gross, tare],
+  })
+  const { at, above } = placeRefusal(add.refusal, ['beads', 'grossMg', 'tareMg'])
   async function submit() {
+    if (beads[1] === undefined || gross[1] === undefined || tare[1] === undefined) return
     const answer = await add.act({
       materialId: material.id,
-      beads: beads[1] ?? 0,
-      grossMg: gross[1] ?? 0,
-      tareMg: tare[1] ?? 0,
+      beads: beads[1],
+      grossMg: gross[1],
+      tareMg: tare[1],
     })
     if (answer.ok) onClose()
   }
@@ -37,18 +42,20 @@ export function CalibrateSheet({
       title={`Weigh counted ${material.name}`}
       onClose={onClose}
       actions={
-        <Button kind="primary" busy={add.isBusy} disabled={!isReady} onClick={() => void submit()}>
+        <Button kind="primary" busy={add.isBusy} onClick={() => void submit()}>
           Keep this weighing
         </Button>
       }
     >
-      {add.refusal !== undefined && <RefusalNotice refusal={add.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <p className="quiet">
         Count the beads onto an empty dish. A hundred give about one in a hundred; every weighing
         you add narrows it.
       </p>
       <QuantityInput
         label="Beads counted"
+        error={at('beads')}
+        missing="Say how many beads you counted."
         autoFocus
         text={beads[0]}
         parse={(text) =>
@@ -60,6 +67,8 @@ export function CalibrateSheet({
       />
       <QuantityInput
         label="The scale shows"
+        error={at('grossMg')}
+        missing="Type what the scale shows."
         unit="g"
         text={gross[0]}
         parse={(text) => parseMass(text, { decimal })}
@@ -67,6 +76,8 @@ export function CalibrateSheet({
       />
       <QuantityInput
         label="Weight of the empty dish"
+        error={at('tareMg')}
+        missing="Type the weight of the dish, or 0."
         hint="0 where the scale was set to zero with the dish on it."
         unit="g"
         text={tare[0]}

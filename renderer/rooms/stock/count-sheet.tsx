@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
@@ -28,7 +29,9 @@ export function CountSheet({
   const quantity = typed === undefined ? undefined : typed - tareMg
   const count = useAct('lots.count', {
     said: () => `${isWeighed ? 'Weighed' : 'Counted'} ${material.name}`,
+    of: [text, note],
   })
+  const { at, above } = placeRefusal(count.refusal, ['quantity', 'note'])
   async function submit(value: number) {
     const kind = isWeighed ? ('weighed' as const) : ('counted' as const)
     const answer = await count.act({ lotId: lot.id, quantity: value, kind, note })
@@ -44,24 +47,24 @@ export function CountSheet({
         <Button
           kind="primary"
           busy={count.isBusy}
-          disabled={quantity === undefined || isUnderTare}
           onClick={() => quantity !== undefined && void submit(quantity)}
         >
           Set what is on hand
         </Button>
       }
     >
-      {count.refusal !== undefined && <RefusalNotice refusal={count.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <QuantityInput
         label={isWeighed ? 'The scale shows' : 'Counted'}
         hint={tareMg > 0 ? `The empty tube, ${format.mass(tareMg)}, is taken off.` : undefined}
+        missing={isWeighed ? 'Type what the scale shows.' : 'Say how many you counted.'}
         unit={unitWords[material.unit]}
         autoFocus
         text={text}
         error={
           isUnderTare
             ? `That is less than the empty tube (${format.mass(tareMg)}). Check the scale or the tube.`
-            : undefined
+            : at('quantity')
         }
         parse={quantityParser(material.unit, format.decimal)}
         onText={(next, value) => {
@@ -100,7 +103,14 @@ export function CountSheet({
               ]),
         ]}
       />
-      <TextInput label="Why it differs" longest={2_000} optional value={note} onChange={setNote} />
+      <TextInput
+        label="Why it differs"
+        error={at('note')}
+        longest={2_000}
+        optional
+        value={note}
+        onChange={setNote}
+      />
     </SideSheet>
   )
 }

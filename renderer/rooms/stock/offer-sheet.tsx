@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
-import { go } from '../../app/place.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
@@ -9,6 +9,7 @@ import { Notice, RefusalNotice } from '../../ui/notice.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
 import { SideSheet } from '../../ui/side-sheet.tsx'
+import { SupplierForm } from '../settings/supplier-form.tsx'
 import type { MaterialDetail } from './material-page.tsx'
 import { someParser, unitWords } from './quantity-parser.ts'
 
@@ -23,16 +24,23 @@ export function OfferSheet({
   const [supplierId, setSupplier] = useState<string>()
   const [pack, setPack] = useState<readonly [string, number | undefined]>(['', undefined])
   const [price, setPrice] = useState<readonly [string, number | undefined]>(['', undefined])
-  const save = useAct('offers.save', { said: () => `Added a pack of ${material.name}` })
-  const isReady =
-    supplierId !== undefined && pack[1] !== undefined && pack[1] > 0 && price[1] !== undefined
+  const [isAdding, setAdding] = useState(false)
+  const save = useAct('offers.save', {
+    said: () => `Added a pack of ${material.name}`,
+    of: [supplierId, pack, price],
+  })
+  const { at, above } = placeRefusal(save.refusal, [
+    'offer.supplierId',
+    'offer.packQuantity',
+    'offer.priceMinor',
+  ])
   async function submit() {
-    if (supplierId === undefined) return
+    if (supplierId === undefined || pack[1] === undefined || price[1] === undefined) return
     const offer = {
       materialId: material.id,
       supplierId,
-      packQuantity: pack[1] ?? 0,
-      priceMinor: price[1] ?? 0,
+      packQuantity: pack[1],
+      priceMinor: price[1],
     }
     if ((await save.act({ offer })).ok) onClose()
   }
@@ -42,28 +50,39 @@ export function OfferSheet({
       title={`A pack of ${material.name}`}
       onClose={onClose}
       actions={
-        <Button kind="primary" busy={save.isBusy} disabled={!isReady} onClick={() => void submit()}>
+        <Button kind="primary" busy={save.isBusy} onClick={() => void submit()}>
           Save
         </Button>
       }
     >
-      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       {suppliers.length === 0 && (
         <Notice
           title="No supplier yet"
-          actions={<Button onClick={() => go({ room: 'settings' })}>Go to Settings</Button>}
+          actions={
+            <Button icon="add" onClick={() => setAdding(true)}>
+              Add a supplier
+            </Button>
+          }
         >
-          Enter your suppliers in Settings first.
+          Say who sells it; what you typed here stays.
         </Notice>
+      )}
+      {isAdding && (
+        <SupplierForm supplier={undefined} onClose={() => setAdding(false)} onSaved={setSupplier} />
       )}
       <Select
         label="Supplier"
+        error={at('offer.supplierId')}
+        missing="Choose who sells it."
         value={supplierId ?? null}
         options={suppliers.map(({ id, name }) => ({ value: id, label: name }))}
         onChange={setSupplier}
       />
       <QuantityInput
         label="In one pack"
+        error={at('offer.packQuantity')}
+        missing="Say how much is in a pack."
         unit={unitWords[material.unit]}
         text={pack[0]}
         parse={someParser(material.unit, format)}
@@ -71,6 +90,8 @@ export function OfferSheet({
       />
       <QuantityInput
         label="Price of a pack"
+        error={at('offer.priceMinor')}
+        missing="Say what a pack costs; 0 where it is free."
         unit={format.currency}
         text={price[0]}
         parse={(text) => parseMoney(text, { currency: format.currency, decimal: format.decimal })}

@@ -1,5 +1,6 @@
 import { useState } from 'react'
 import { parseMoney } from '../../../shared-core/units/parse-money.ts'
+import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
@@ -30,11 +31,22 @@ export function ReceiveSheet({
   const [dyeLot, setDyeLot] = useState('')
   const [supplier, setSupplier] = useState(NO_SUPPLIER)
   const [boughtOn, setBoughtOn] = useState(format.today)
-  const receive = useAct('lots.receive', { said: () => `Took in ${material.name}` })
+  const receive = useAct('lots.receive', {
+    said: () => `Took in ${material.name}`,
+    of: [quantityText, costText, dyeLot, supplier, boughtOn],
+  })
+  const { at, above } = placeRefusal(receive.refusal, [
+    'quantity',
+    'dyeLot',
+    'costMinor',
+    'supplierId',
+    'boughtOn',
+  ])
   async function submit() {
+    if (quantity === undefined) return
     const answer = await receive.act({
       materialId: material.id,
-      quantity: quantity ?? 0,
+      quantity,
       dyeLot,
       supplierId: supplier === NO_SUPPLIER ? null : supplier,
       boughtOn: boughtOn === '' ? null : boughtOn,
@@ -53,19 +65,16 @@ export function ReceiveSheet({
       title={`Take in ${material.name}`}
       onClose={onClose}
       actions={
-        <Button
-          kind="primary"
-          busy={receive.isBusy}
-          disabled={quantity === undefined || quantity === 0}
-          onClick={() => void submit()}
-        >
+        <Button kind="primary" busy={receive.isBusy} onClick={() => void submit()}>
           Take it in
         </Button>
       }
     >
-      {receive.refusal !== undefined && <RefusalNotice refusal={receive.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <QuantityInput
         label="How much"
+        error={at('quantity')}
+        missing="Say how much came in."
         unit={unitWords[material.unit]}
         autoFocus
         text={quantityText}
@@ -77,6 +86,7 @@ export function ReceiveSheet({
       />
       <TextInput
         label="Dye lot"
+        error={at('dyeLot')}
         longest={60}
         hint="As on the label; it keeps lots apart within a piece."
         optional
@@ -85,6 +95,7 @@ export function ReceiveSheet({
       />
       <QuantityInput
         label="What all of it cost"
+        error={at('costMinor')}
         optional
         unit={format.currency}
         text={costText}
@@ -96,6 +107,7 @@ export function ReceiveSheet({
       />
       <Select
         label="Supplier"
+        error={at('supplierId')}
         value={supplier}
         options={[{ value: NO_SUPPLIER, label: 'not named' }, ...suppliers]}
         onChange={setSupplier}
@@ -103,6 +115,7 @@ export function ReceiveSheet({
       <DateInput
         optional
         label="Bought on"
+        error={at('boughtOn')}
         today={format.today}
         value={boughtOn}
         onChange={setBoughtOn}

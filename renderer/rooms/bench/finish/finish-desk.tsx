@@ -2,6 +2,7 @@ import { useState } from 'react'
 import type { CallInput, CallOutput } from '../../../../shared-core/contract/calls.ts'
 import type { Format } from '../../../app/format.ts'
 import { go, hrefTo } from '../../../app/place.ts'
+import { placeRefusal } from '../../../app/place-refusal.ts'
 import { Room } from '../../../app/room.tsx'
 import { useAct } from '../../../app/use-act.ts'
 import { useCall } from '../../../app/use-call.ts'
@@ -41,11 +42,14 @@ export function FinishDesk({
   const reckoned = useCall('bench.reckon', request)
   const finish = useAct('bench.finish', {
     said: ({ pieces }) => `Made ${pieces.length}: ${pieces.map(({ code }) => code).join(', ')}`,
+    of: [draft, placeId, madeOn, note],
   })
+  const { at, above } = placeRefusal(finish.refusal, ['placeId', 'madeOn', 'note'])
   const faults = [
     ...(reckoned.value?.faults ?? []),
     ...(reckoned.refusal === undefined ? [] : [reckoned.refusal]),
   ]
+  const elsewhere = faults.filter(({ field }) => field === undefined || !AT_FIELD.test(field))
   const isReady = request !== null && !reckoned.isWaiting && reckoned.value !== undefined
   async function submit(ready: CallInput<'bench.reckon'>) {
     const answer = await finish.act({ ...ready, placeId, madeOn, note })
@@ -68,19 +72,33 @@ export function FinishDesk({
         >
           <Select
             label="They go to"
+            error={at('placeId')}
+            missing="Choose where they go. Places are entered in Settings."
             value={placeId}
             options={places.map(({ id, name }) => ({ value: id, label: name }))}
             onChange={setPlace}
           />
-          <DateInput label="Made on" today={format.today} value={madeOn} onChange={setMadeOn} />
+          <DateInput
+            label="Made on"
+            error={at('madeOn')}
+            today={format.today}
+            value={madeOn}
+            onChange={setMadeOn}
+          />
         </FinishFields>
-        <TextArea label="Note" longest={2_000} optional rows={2} value={note} onChange={setNote} />
-        {faults
-          .filter(({ field }) => field === undefined || !AT_FIELD.test(field))
-          .map((fault) => (
-            <RefusalNotice key={`${fault.code} ${fault.field}`} refusal={fault} />
-          ))}
-        {finish.refusal !== undefined && <RefusalNotice refusal={finish.refusal} />}
+        <TextArea
+          label="Note"
+          error={at('note')}
+          longest={2_000}
+          optional
+          rows={2}
+          value={note}
+          onChange={setNote}
+        />
+        {elsewhere.map((fault) => (
+          <RefusalNotice key={`${fault.code} ${fault.field}`} refusal={fault} />
+        ))}
+        {above !== undefined && <RefusalNotice refusal={above} />}
         {isReady && faults.length === 0 && reckoned.value !== undefined && (
           <Booking
             reckoned={reckoned.value}
@@ -102,7 +120,7 @@ export function FinishDesk({
             kind="primary"
             icon="check"
             busy={finish.isBusy}
-            disabled={!isReady || faults.length > 0 || placeId === ''}
+            disabled={(request !== null && !isReady) || elsewhere.length > 0}
             onClick={() => request !== null && void submit(request)}
           >
             {`Finish ${format.counted(draft.units.value ?? 0, work.unitName)}`}

@@ -1,11 +1,13 @@
 import type { ReactNode } from 'react'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { formatCount } from '../../../../shared-core/units/format-number.ts'
 import { parseCount } from '../../../../shared-core/units/parse-count.ts'
 import { parseDuration } from '../../../../shared-core/units/parse-duration.ts'
 import { parseThread } from '../../../../shared-core/units/parse-length.ts'
 import { parseMass } from '../../../../shared-core/units/parse-mass.ts'
 import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
 import { QuantityInput } from '../../../ui/quantity-input.tsx'
+import { parseUnits } from '../../parse-units.ts'
 import { type BenchRead, EMPTY, type FinishDraft, type Typed } from './finish-draft.ts'
 
 type FieldsProps = Readonly<{
@@ -35,7 +37,8 @@ export function FinishFields(props: FieldsProps) {
           }
           text={draft.units.text}
           error={faultWords(faultAt('units'))}
-          parse={(text) => parseCount(text, { decimal })}
+          missing="Say how many pieces were made."
+          parse={(text) => parseUnits(text, { decimal, count: formatCount })}
           onText={(text, value) => onDraft({ ...draft, units: { text, value } })}
         />
         <QuantityInput
@@ -79,6 +82,7 @@ function Culls({ read, draft, onDraft, decimal }: FieldsProps) {
           <QuantityInput
             key={label}
             label={`${label}, ${name}`}
+            missing={null}
             text={(draft.culls[label] ?? EMPTY).text}
             parse={(text) => parseCount(text, { decimal })}
             onText={(text, value) =>
@@ -116,6 +120,7 @@ function Tubes({ read, draft, onDraft, faultAt, decimal }: FieldsProps) {
                 key={side}
                 label={side === 'before' ? 'Before' : 'After'}
                 unit="g"
+                missing={null}
                 text={(draft[side][materialId] ?? EMPTY).text}
                 error={side === 'after' ? faultWords(faultAt(field(materialId))) : undefined}
                 parse={(text) => parseMass(text, { decimal })}

@@ -57,6 +57,7 @@ export function RowList({ map, at, body, tell, onJump }: RowListProps) {
         <Field
           label="Row number"
           error={isUnknown ? 'No row of this piece has that number.' : undefined}
+          missing={text.trim() === '' ? 'Type the number of a row.' : undefined}
         >
           {(control) => (
             <input
@@ -68,7 +69,7 @@ export function RowList({ map, at, body, tell, onJump }: RowListProps) {
             />
           )}
         </Field>
-        <Button type="submit" disabled={found === undefined}>
+        <Button type="submit" keeps>
           Go to row
         </Button>
       </form>

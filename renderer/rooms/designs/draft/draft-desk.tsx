@@ -3,6 +3,7 @@ import type { ChartJson } from '../../../../shared-core/chart/chart-json.ts'
 import type { PaletteSlot, Strand } from '../../../../shared-core/design/design.ts'
 import type { Format } from '../../../app/format.ts'
 import { go } from '../../../app/place.ts'
+import { placeRefusal } from '../../../app/place-refusal.ts'
 import { useAct } from '../../../app/use-act.ts'
 import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { useFormat } from '../../../app/use-format.ts'
@@ -18,7 +19,7 @@ import type { MaterialRow } from '../page/open-design.ts'
 import { useReading } from '../reading/use-reading.ts'
 import { useWorkshopQuestion } from '../reading/use-workshop-question.ts'
 import { type Draft, readTags } from './draft.ts'
-import { DraftFields } from './draft-fields.tsx'
+import { DraftFields, draftFieldNames } from './draft-fields.tsx'
 import { useDraftBody } from './use-draft-body.ts'
 import { type SlotNaming, useSlotNames } from './use-slot-names.ts'
 import './draft.css'
@@ -41,6 +42,8 @@ type DraftDeskProps = Readonly<{
   note: string
   /** Why it cannot be added now; the chart shown is then the last good one. */
   blocked?: string | undefined
+  /** That is still being worked out, and will be over by itself. */
+  isWaiting?: boolean
   /** What was understood, over the picture. */
   source: ReactNode
   /** Something to look at beside the picture of the beads. */
@@ -104,17 +107,19 @@ function DraftSaid({
   note,
   opens,
   blocked,
+  isWaiting = false,
   children,
   body,
   naming,
   format,
 }: DraftDeskProps & Readonly<{ body: Body; naming: SlotNaming; format: Format }>) {
-  const [isNameMissing, setNameMissing] = useState(false)
-  const save = useAct('designs.save', { said: (_, { name }) => `Added ${name}` })
+  const [isTold, setTold] = useState(false)
+  const save = useAct('designs.save', { said: (_, { name }) => `Added ${name}`, of: [draft, body] })
+  const { at, above } = placeRefusal(save.refusal, draftFieldNames)
   async function confirm() {
     const name = draft.name.trim()
-    setNameMissing(name === '')
-    if (name === '') return
+    setTold(blocked !== undefined)
+    if (blocked !== undefined) return
     const fillings = materials === undefined ? {} : { materials }
     const saved = await save.act({
       ...{ name, note, tags: readTags(draft.tags) },
@@ -128,33 +133,30 @@ function DraftSaid({
   return (
     <div className="draft-said">
       {children}
-      <DraftFields
-        draft={draft}
-        onChange={onDraft}
-        decimal={format.decimal}
-        nameError={
-          isNameMissing && draft.name.trim() === ''
-            ? 'The design has no name yet. Give it one you will know it by.'
-            : undefined
-        }
-      />
-      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      <DraftFields draft={draft} onChange={onDraft} decimal={format.decimal} errorAt={at} />
+      {above !== undefined && <RefusalNotice refusal={above} />}
       <div className="draft-confirm">
         <Button
           kind="primary"
           icon="check"
           busy={save.isBusy}
-          disabled={blocked !== undefined}
+          disabled={isWaiting}
           onClick={() => void confirm()}
         >
           Add this design
         </Button>
-        <p className="designs-quiet">
-          {blocked ??
-            (filled === 0
-              ? 'Beads from stock are chosen on its page.'
-              : `${format.counted(filled, 'slot')} filled from stock already.`)}
-        </p>
+        {isTold && blocked !== undefined ? (
+          <p className="field-error" role="alert">
+            {blocked}
+          </p>
+        ) : (
+          <p className="designs-quiet">
+            {blocked ??
+              (filled === 0
+                ? 'Beads from stock are chosen on its page.'
+                : `${format.counted(filled, 'slot')} filled from stock already.`)}
+          </p>
+        )}
       </div>
     </div>
   )

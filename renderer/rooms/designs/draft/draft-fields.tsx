@@ -9,16 +9,18 @@ import { type Draft, withShape } from './draft.ts'
 import { ExtrasFields } from './extras-fields.tsx'
 import { formOptions, needleOptions, threadOptions } from './trade-options.ts'
 
+/** The fields that can say what is wrong with them, as the contract names them. */
+export const draftFieldNames = ['name', 'tags', 'body.threadId', 'body.needleSize'] as const
+
 type DraftFieldsProps = Readonly<{
   draft: Draft
   onChange: (draft: Draft) => void
   decimal: DecimalMark
-  /** Shown once the maker has tried to save without one. */
-  nameError?: string | undefined
+  errorAt: (field: (typeof draftFieldNames)[number]) => string | undefined
 }>
 
 /** What the chart alone does not say. */
-export function DraftFields({ draft, onChange, decimal, nameError }: DraftFieldsProps) {
+export function DraftFields({ draft, onChange, decimal, errorAt }: DraftFieldsProps) {
   const set = (part: Partial<Draft>) => onChange({ ...draft, ...part })
   const tables = useBeadTables()
   return (
@@ -31,13 +33,15 @@ export function DraftFields({ draft, onChange, decimal, nameError }: DraftFields
       />
       <TextInput
         label="Name"
+        error={errorAt('name')}
         value={draft.name}
         longest={120}
-        error={nameError}
+        missing="The design has no name yet. Give it one you will know it by."
         onChange={(name) => set({ name })}
       />
       <TextInput
         label="Tags"
+        error={errorAt('tags')}
         optional
         hint="Parted by commas: earrings, brick"
         value={draft.tags}
@@ -70,12 +74,14 @@ export function DraftFields({ draft, onChange, decimal, nameError }: DraftFields
       <div className="draft-thread">
         <Select
           label="Thread"
+          error={errorAt('body.threadId')}
           value={draft.threadId}
           options={threadOptions(tables, decimal)}
           onChange={(threadId) => set({ threadId })}
         />
         <Select
           label="Needle"
+          error={errorAt('body.needleSize')}
           value={draft.needleSize}
           options={needleOptions}
           onChange={(needleSize) => set({ needleSize })}

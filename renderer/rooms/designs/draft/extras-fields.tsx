@@ -1,7 +1,9 @@
 import { useState } from 'react'
 import type { Extra } from '../../../../shared-core/design/design.ts'
+import { formatCount } from '../../../../shared-core/units/format-number.ts'
 import { parseCount } from '../../../../shared-core/units/parse-count.ts'
 import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
+import { withinBounds } from '../../../../shared-core/units/within-bounds.ts'
 import { Button, IconButton } from '../../../ui/button.tsx'
 import { QuantityInput } from '../../../ui/quantity-input.tsx'
 import { TextInput } from '../../../ui/text-input.tsx'
@@ -11,6 +13,9 @@ type ExtrasProps = Readonly<{
   onChange: (extras: readonly Extra[]) => void
   decimal: DecimalMark
 }>
+
+/** As many of one finding as a unit takes. */
+const MOST_EXTRAS = 10_000
 
 /** What one unit takes beside beads and thread: findings and packaging, each with its number. */
 export function ExtrasFields({ extras, onChange, decimal }: ExtrasProps) {
@@ -69,10 +74,14 @@ function ExtraRow({
         label={`How many of ${called}`}
         labelHidden
         text={text}
-        parse={(typed) => parseCount(typed, { decimal })}
+        parse={(typed) =>
+          withinBounds(parseCount(typed, { decimal }), typed, {
+            ...{ least: 1, most: MOST_EXTRAS, of: Number, write: formatCount },
+          })
+        }
         onText={(typed, value) => {
           setText(typed)
-          if (value !== undefined && value > 0) onChange({ count: value })
+          if (value !== undefined) onChange({ count: value })
         }}
       />
       <IconButton icon="remove" label={`Leave out ${called}`} onClick={onRemove} />

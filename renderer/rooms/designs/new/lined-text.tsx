@@ -11,6 +11,7 @@ export type LinedTextHandle = Readonly<{
 export function LinedText({
   label,
   hint,
+  missing,
   text,
   onText,
   marked,
@@ -18,6 +19,8 @@ export function LinedText({
 }: Readonly<{
   label: string
   hint: string
+  /** What is said while it is empty, once the rest is to be kept. */
+  missing: string
   text: string
   onText: (text: string) => void
   /** Numbers of the lines that are wrong, from 1. */
@@ -39,7 +42,7 @@ export function LinedText({
     [],
   )
   return (
-    <Field label={label} hint={hint}>
+    <Field label={label} hint={hint} missing={text.trim() === '' ? missing : undefined}>
       {(control) => (
         <div className="lined">
           <div className="lined-numbers" aria-hidden="true">
@@ -55,7 +58,7 @@ export function LinedText({
             {...control}
             ref={area}
             className="input lined-text"
-            aria-invalid={marked.length > 0 || undefined}
+            aria-invalid={marked.length > 0 || control['aria-invalid']}
             wrap="off"
             rows={18}
             spellCheck={false}

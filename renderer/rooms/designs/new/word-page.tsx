@@ -19,6 +19,7 @@ import { WordFaults } from './word-faults.tsx'
 
 type StitchChoice = StitchKind | 'as-written'
 
+const FIRST_ROW = 'Write or paste the first row.'
 const NO_FAULTS: readonly Refusal[] = []
 
 /** A new design from rows in words: read at every key, each fault at its line. */
@@ -48,6 +49,7 @@ export function WordPage() {
         ref={box}
         label="Rows in words"
         hint="Row 3 (L): (2)A, (1)B, or shorter 3: 2A 1B. Lines before the first row are passed over."
+        missing={FIRST_ROW}
         text={text}
         onText={setText}
         marked={faults.flatMap(({ line }) => (line === undefined ? [] : [line]))}
@@ -94,7 +96,7 @@ function sampleChart(): ChartJson {
 }
 
 function blockedBy(isEmpty: boolean, isRead: boolean): string | undefined {
-  if (isEmpty) return 'Write or paste the first row.'
+  if (isEmpty) return FIRST_ROW
   return isRead ? undefined : 'Mend the lines that are marked first.'
 }
 

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react'
 import { extraKey, slotKey, threadKey } from '../../../../shared-core/design/bill.ts'
 import type { Format } from '../../../app/format.ts'
 import { hrefTo } from '../../../app/place.ts'
+import { placeRefusal } from '../../../app/place-refusal.ts'
 import { useAct } from '../../../app/use-act.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
@@ -44,9 +45,13 @@ export function ColourwaySheet({
   onClose,
 }: ColourwaySheetProps) {
   const [name, setName] = useState(colourway?.name ?? '')
-  const [isNameMissing, setNameMissing] = useState(false)
   const [fillings, setFillings] = useState<Fillings>(colourway?.materials ?? startFrom)
-  const save = useAct('colourways.save', { said: (_, input) => `Saved ${input.name}` })
+  const save = useAct('colourways.save', {
+    said: (_, input) => `Saved ${input.name}`,
+    of: [name, fillings],
+  })
+  const fields = ['name', ...Object.keys(fillings).map((key) => `materials.${key}`)]
+  const { at, above } = placeRefusal(save.refusal, fields)
   const { palette, extras, threadId } = design.body
 
   useEffect(() => onTry(fillings), [onTry, fillings])
@@ -57,8 +62,6 @@ export function ColourwaySheet({
   }
   async function keep() {
     const wanted = name.trim()
-    setNameMissing(wanted === '')
-    if (wanted === '') return
     const saved = await save.act({
       designId: design.id,
       ...(colourway === undefined ? {} : { id: colourway.id }),
@@ -73,6 +76,7 @@ export function ColourwaySheet({
     <Picker
       key={key}
       label={label}
+      error={at(`materials.${key}`)}
       value={fillings[key] ?? null}
       options={options}
       placeholder="Not chosen"
@@ -96,13 +100,10 @@ export function ColourwaySheet({
     >
       <TextInput
         label="Name"
+        error={at('name')}
         value={name}
         longest={120}
-        error={
-          isNameMissing && name.trim() === ''
-            ? 'The colourway has no name yet. Late summer or Night tide would do.'
-            : undefined
-        }
+        missing="The colourway has no name yet. Late summer or Night tide would do."
         onChange={setName}
       />
       {slotBeads(palette, fillings, materials).map((bead) => (
@@ -139,7 +140,7 @@ export function ColourwaySheet({
           , then choose it here.
         </p>
       )}
-      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
     </SideSheet>
   )
 }

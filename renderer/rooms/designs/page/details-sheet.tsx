@@ -2,6 +2,7 @@ import { useState } from 'react'
 import type { Panel } from '../../../../shared-core/design/design.ts'
 import { parseDuration } from '../../../../shared-core/units/parse-duration.ts'
 import type { Format } from '../../../app/format.ts'
+import { placeRefusal } from '../../../app/place-refusal.ts'
 import { useAct } from '../../../app/use-act.ts'
 import { useBeadTables } from '../../../app/use-bead-tables.ts'
 import { Button } from '../../../ui/button.tsx'
@@ -28,7 +29,17 @@ export function DetailsSheet({
   const tables = useBeadTables()
   const [tags, setTags] = useState(design.tags.join(', '))
   const [body, setBody] = useState(design.body)
-  const save = useAct('designs.save', { said: (_, input) => `Saved ${input.name}` })
+  const save = useAct('designs.save', {
+    said: (_, input) => `Saved ${input.name}`,
+    of: [name, tags, body],
+  })
+  const { at, above } = placeRefusal(save.refusal, [
+    'name',
+    'tags',
+    'body.unitName',
+    'body.threadId',
+    'body.needleSize',
+  ])
   const set = (part: Partial<Body>) => setBody({ ...body, ...part })
   const panels = body.parts.filter((part) => part.kind === 'panel')
   const [panel] = panels
@@ -49,13 +60,7 @@ export function DetailsSheet({
       onClose={onClose}
       actions={
         <>
-          <Button
-            kind="primary"
-            icon="check"
-            busy={save.isBusy}
-            disabled={name.trim() === '' || body.unitName.trim() === ''}
-            onClick={() => void keep()}
-          >
+          <Button kind="primary" icon="check" busy={save.isBusy} onClick={() => void keep()}>
             Save the details
           </Button>
           <Button onClick={onClose}>Leave as it was</Button>
@@ -64,17 +69,26 @@ export function DetailsSheet({
     >
       <TextInput
         label="Name"
+        error={at('name')}
         value={name}
         longest={120}
-        error={name.trim() === '' ? 'A design needs a name.' : undefined}
+        missing="A design needs a name. Give it one you will know it by."
         onChange={setName}
       />
-      <TextInput label="Tags" optional hint="Parted by commas" value={tags} onChange={setTags} />
+      <TextInput
+        label="Tags"
+        error={at('tags')}
+        optional
+        hint="Parted by commas"
+        value={tags}
+        onChange={setTags}
+      />
       <TextInput
         label="What one unit is called"
+        error={at('body.unitName')}
         value={body.unitName}
         longest={40}
-        error={body.unitName.trim() === '' ? 'Pair, band or piece: tags need a word.' : undefined}
+        missing="Pair, band or piece: tags need a word."
         onChange={(unitName) => set({ unitName })}
       />
       {panels.length === 1 && panel !== undefined && panel.copies === 2 && (
@@ -86,12 +100,14 @@ export function DetailsSheet({
       )}
       <Select
         label="Thread"
+        error={at('body.threadId')}
         value={body.threadId}
         options={threadOptions(tables, format.decimal)}
         onChange={(threadId) => set({ threadId })}
       />
       <Select
         label="Needle"
+        error={at('body.needleSize')}
         value={body.needleSize}
         options={needleOptions}
         onChange={(needleSize) => set({ needleSize })}
@@ -115,7 +131,7 @@ export function DetailsSheet({
           onChange={(finishingS) => setBody(withTime(body, 'finishingS', finishingS))}
         />
       </div>
-      {save.refusal !== undefined && <RefusalNotice refusal={save.refusal} />}
+      {above !== undefined && <RefusalNotice refusal={above} />}
     </SideSheet>
   )
 }

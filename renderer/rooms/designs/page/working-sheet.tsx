@@ -32,6 +32,7 @@ export function WorkingSheet({
   const panel = panels.find(({ id }) => id === panelId)
   const save = useAct('designs.save', {
     said: ({ version }, { name }) => `Saved version ${version} of ${name}`,
+    of: body,
   })
   useEffect(() => onTry(body), [onTry, body])
 
@@ -58,13 +59,7 @@ export function WorkingSheet({
       onClose={onClose}
       actions={
         <>
-          <Button
-            kind="primary"
-            icon="check"
-            busy={save.isBusy}
-            disabled={body === design.body}
-            onClick={() => void keep()}
-          >
+          <Button kind="primary" icon="check" busy={save.isBusy} onClick={() => void keep()}>
             Save as a new version
           </Button>
           <Button onClick={onClose}>Leave as it was</Button>

@@ -4,29 +4,38 @@ import { useAct } from '../../../app/use-act.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { EntrySheet } from './entry-sheet.tsx'
 import { draftForm, formDraft } from './form-draft.ts'
-import { type FormFieldName, FormFields, formFieldNames, formGaps } from './form-fields.tsx'
+import { FormFields, formFieldNames } from './form-fields.tsx'
 import { FormPreview } from './form-preview.tsx'
 import type { FormEntry } from './table-words.ts'
+import '../settings.css'
+import './beads.css'
 
 /** A bead form of the workshop’s own: typed, tried against the others at one scale, kept or taken away. */
 export function FormSheet({
   form,
   onClose,
-}: Readonly<{ form: FormEntry | undefined; onClose: () => void }>) {
+  onSaved,
+}: Readonly<{
+  form: FormEntry | undefined
+  onClose: () => void
+  /** Told its id, where something waits for it. */
+  onSaved?: (id: string) => void
+}>) {
   const { decimal } = useFormat()
   const [draft, setDraft] = useState(() => formDraft(form, decimal))
-  const [asked, setAsked] = useState(false)
   const save = useAct('tables.saveForm', {
     said: (_, input) => `Saved ${input.form.name}`,
     of: draft,
   })
   const remove = useAct('tables.removeForm', { said: () => `Removed ${form?.name ?? 'it'}` })
   const { at, above } = placeRefusal(save.refusal, formFieldNames)
-  const gaps = asked ? formGaps(draft) : {}
   async function keep() {
-    setAsked(true)
     const next = draftForm(draft)
-    if (next !== undefined && (await save.act({ form: next })).ok) onClose()
+    if (next === undefined) return
+    const saved = await save.act({ form: next })
+    if (!saved.ok) return
+    onSaved?.(saved.value.id)
+    onClose()
   }
   async function takeAway() {
     if (form !== undefined && (await remove.act({ id: form.id })).ok) onClose()
@@ -42,12 +51,7 @@ export function FormSheet({
     >
       <p className="quiet">{about(form)}</p>
       <FormPreview draft={draft} />
-      <FormFields
-        draft={draft}
-        decimal={decimal}
-        errorAt={(field: FormFieldName) => gaps[field] ?? at(field)}
-        onDraft={setDraft}
-      />
+      <FormFields draft={draft} decimal={decimal} errorAt={at} onDraft={setDraft} />
     </EntrySheet>
   )
 }

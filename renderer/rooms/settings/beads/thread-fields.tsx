@@ -18,17 +18,6 @@ const constructions = (['braided', 'twisted', 'flat', 'bonded'] as const).map((v
 export const threadFieldNames = ['thread.name', 'thread.diameterMm', 'thread.tex'] as const
 export type ThreadFieldName = (typeof threadFieldNames)[number]
 
-/** What is still to be given before a thread can be kept. */
-export function threadGaps({
-  name,
-  diameter,
-}: ThreadDraft): Readonly<Partial<Record<ThreadFieldName, string>>> {
-  return {
-    ...(name.trim() === '' ? { 'thread.name': 'Give it a name of your own.' } : {}),
-    ...(diameter.text.trim() === '' ? { 'thread.diameterMm': 'Give this figure.' } : {}),
-  }
-}
-
 type ThreadFieldsProps = Readonly<{
   draft: ThreadDraft
   decimal: DecimalMark
@@ -43,6 +32,7 @@ export function ThreadFields({ draft, decimal, errorAt, onDraft }: ThreadFieldsP
     <>
       <TextInput
         label="Name"
+        missing="Give it a name of your own."
         value={draft.name}
         longest={60}
         error={errorAt('thread.name')}

@@ -5,32 +5,36 @@ import { useFormat } from '../../../app/use-format.ts'
 import { EntrySheet } from './entry-sheet.tsx'
 import type { ThreadEntry } from './table-words.ts'
 import { draftThread, threadDraft } from './thread-draft.ts'
-import {
-  type ThreadFieldName,
-  ThreadFields,
-  threadFieldNames,
-  threadGaps,
-} from './thread-fields.tsx'
+import { ThreadFields, threadFieldNames } from './thread-fields.tsx'
+import '../settings.css'
+import './beads.css'
 
 /** A thread of the workshop’s own: typed, kept or taken away. */
 export function ThreadSheet({
   thread,
   onClose,
-}: Readonly<{ thread: ThreadEntry | undefined; onClose: () => void }>) {
+  onSaved,
+}: Readonly<{
+  thread: ThreadEntry | undefined
+  onClose: () => void
+  /** Told its id, where something waits for it. */
+  onSaved?: (id: string) => void
+}>) {
   const { decimal } = useFormat()
   const [draft, setDraft] = useState(() => threadDraft(thread, decimal))
-  const [asked, setAsked] = useState(false)
   const save = useAct('tables.saveThread', {
     said: (_, input) => `Saved ${input.thread.name}`,
     of: draft,
   })
   const remove = useAct('tables.removeThread', { said: () => `Removed ${thread?.name ?? 'it'}` })
   const { at, above } = placeRefusal(save.refusal, threadFieldNames)
-  const gaps = asked ? threadGaps(draft) : {}
   async function keep() {
-    setAsked(true)
     const next = draftThread(draft)
-    if (next !== undefined && (await save.act({ thread: next })).ok) onClose()
+    if (next === undefined) return
+    const saved = await save.act({ thread: next })
+    if (!saved.ok) return
+    onSaved?.(saved.value.id)
+    onClose()
   }
   async function takeAway() {
     if (thread !== undefined && (await remove.act({ id: thread.id })).ok) onClose()
@@ -44,12 +48,7 @@ export function ThreadSheet({
       remove={{ isBusy: remove.isBusy, run: takeAway }}
       onClose={onClose}
     >
-      <ThreadFields
-        draft={draft}
-        decimal={decimal}
-        errorAt={(field: ThreadFieldName) => gaps[field] ?? at(field)}
-        onDraft={setDraft}
-      />
+      <ThreadFields draft={draft} decimal={decimal} errorAt={at} onDraft={setDraft} />
     </EntrySheet>
   )
 }

@@ -91,6 +91,7 @@ function PictureDesk({
       inStock={source === 'stock' ? slots.inStock : undefined}
       note={`From the picture ${fileName}`}
       blocked={blockedBy(job.ok, standing.kind)}
+      isWaiting={job.ok && standing.kind === 'working'}
       source={<Understood notes={notes} fileName={fileName} />}
       beside={crop}
     >
