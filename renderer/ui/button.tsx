@@ -20,8 +20,8 @@ type ButtonProps = Look &
     busy?: boolean
     /**
      * Keeps what is typed around it: while a field there is refused or lacks something it leads to that
-     * field instead, and to one that is refused by the answer. A primary button that can be busy does so
-     * without being told.
+     * field instead, and to one that is refused by the answer. The main act of a screen, a primary
+     * button, does so without being told.
      */
     keeps?: boolean
     ref?: Ref<HTMLButtonElement>
@@ -32,7 +32,7 @@ export function Button({
   kind = 'plain',
   small = false,
   busy,
-  keeps = kind === 'primary' && busy !== undefined,
+  keeps = kind === 'primary',
   icon,
   children,
   className,

@@ -164,7 +164,7 @@ const forms: readonly Readonly<{
       await openRoom(page, 'Bench')
       await press(page, 'Log a make')
     },
-    button: 'Made',
+    button: 'Made 1 unit',
     field: (page) => page.getByRole('combobox', { name: 'Design', exact: true }),
     says: 'Choose what is made.',
   },
@@ -189,7 +189,6 @@ for (const { name, open, empty = [], button, field, says } of forms) {
     for (const label of empty) await labelled(page, label).fill('')
     await isLedTo(page, button, field(page), says)
     expect(await axeFaults(page)).toEqual([])
-    await page.screenshot({ path: test.info().outputPath('led.png') })
     await page.keyboard.press('Escape')
     expect(await latest(page)).toBe(before)
   })
@@ -231,13 +230,11 @@ test('a bead form of her own is added in the middle of a new material, and nothi
     await sheet.getByLabel(label, { exact: true }).fill(text)
   }
   expect(await axeFaults(page)).toEqual([])
-  await page.screenshot({ path: test.info().outputPath('in-place.png') })
   await sheet.getByRole('button', { name: 'Save', exact: true }).click()
   await expect(sheet).toHaveCount(0)
   await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Harbour drops')
   await expect(page.getByLabel('Code', { exact: true })).toHaveValue('HD-35')
   await expect(page.getByRole('combobox', { name: 'Bead form' })).toHaveValue('Harbour drop 3,5 mm')
-  await page.screenshot({ path: test.info().outputPath('back.png') })
   await press(page, 'Save')
   await page.getByRole('heading', { level: 1, name: 'Harbour drops' }).waitFor()
   const { materials } = await ask(page, 'materials.list', {})
@@ -280,7 +277,6 @@ test('a design’s new version leads to the figure that is refused', async () =>
   await press(page, 'Save as a new version')
   await expect(loop).toBeFocused()
   await expect(loop).toHaveAttribute('aria-invalid', 'true')
-  await page.screenshot({ path: test.info().outputPath('version.png') })
   expect(await latest(page)).toBe(before)
   await loop.fill('4')
   await press(page, 'Save as a new version')
@@ -306,4 +302,26 @@ test('a sale without a price, and an order of a design without its number', asyn
   await press(page, 'Promise it')
   await expect(many).toBeFocused()
   await expect(many).toHaveAccessibleDescription(/still missing/)
+})
+
+test('a version of changed parts is not saved over a figure that is refused', async () => {
+  const { page } = studio
+  const { designs } = await ask(page, 'designs.list', {})
+  const id = designs.find(({ name }) => name === 'Samphire studs')?.id ?? ''
+  const { version } = await ask(page, 'designs.read', { id })
+  await goTo(page, `#/designs/${id}/parts`)
+  const name = page.getByLabel('Name of the panel', { exact: true })
+  await name.fill('Stud in brick stitch')
+  await name.press('Enter')
+  await expect(page.getByRole('button', { name: 'Save a version' })).toBeEnabled()
+  const copies = page.getByLabel('How many in one unit', { exact: true })
+  await copies.fill('many')
+  await press(page, 'Save a version')
+  await expect(copies).toBeFocused()
+  await expect(page.getByRole('dialog')).toHaveCount(0)
+  await copies.fill('2')
+  await press(page, 'Save a version')
+  await page.getByRole('dialog', { name: 'Save a version' }).waitFor()
+  await page.keyboard.press('Escape')
+  expect((await ask(page, 'designs.read', { id })).version).toBe(version)
 })
