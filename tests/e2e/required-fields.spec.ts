@@ -2,7 +2,8 @@ import { expect, type Locator, type Page, test } from '@playwright/test'
 
 import { ask } from './ask.ts'
 import { axeFaults } from './axe-faults.ts'
-import { openRoom, pick, press, write } from './journey/controls.ts'
+import { choose, openRoom, pick, press, write } from './journey/controls.ts'
+import { sampleFile } from './journey/sample-file.ts'
 import { openStudio, type Studio } from './studio.ts'
 
 // What a form still needs: its button can be pressed, leads there and says so in a sentence.
@@ -324,4 +325,22 @@ test('a version of changed parts is not saved over a figure that is refused', as
   await page.getByRole('dialog', { name: 'Save a version' }).waitFor()
   await page.keyboard.press('Escape')
   expect((await ask(page, 'designs.read', { id })).version).toBe(version)
+})
+
+test('a stock list without its column of codes leads to the columns', async () => {
+  const { page, answerDialogs } = studio
+  const before = await latest(page)
+  await goTo(page, '#/stock/bring-in')
+  answerDialogs(sampleFile('stock-list.csv'))
+  await press(page, 'Choose a file')
+  await choose(page, 'What “Artikel-Nr” holds', 'leave out')
+  const column = page.getByRole('combobox', { name: 'What “Artikel-Nr” holds' })
+  await expect(column).toHaveAttribute('aria-invalid', 'true')
+  await press(page, /^Bring in \d+ row/)
+  await expect(column).toBeFocused()
+  await expect(column).toHaveAccessibleDescription(/No column holds the code/)
+  expect(await axeFaults(page)).toEqual([])
+  await choose(page, 'What “Artikel-Nr” holds', 'Code')
+  await expect(column).not.toHaveAttribute('aria-invalid', 'true')
+  expect(await latest(page)).toBe(before)
 })

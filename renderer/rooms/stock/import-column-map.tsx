@@ -1,4 +1,5 @@
 import { Select } from '../../ui/select.tsx'
+import { isOfColumn, refusedColumn } from './import-faults.ts'
 import { columnOptions, type StockColumn, type StockPreview } from './import-words.ts'
 
 /** The file's columns as they stand, each with what the studio takes it for. */
@@ -6,7 +7,9 @@ export function ColumnMap({
   preview,
   onColumns,
 }: Readonly<{ preview: StockPreview; onColumns: (columns: StockColumn[]) => void }>) {
-  const { headings, columns, sampleRows } = preview
+  const { headings, columns, sampleRows, faults } = preview
+  const [fault] = faults.filter(isOfColumn)
+  const refused = fault && refusedColumn(fault, columns)
   const change = (at: number, column: StockColumn) =>
     onColumns(columns.map((now, index) => (index === at ? column : now)))
   return (
@@ -22,6 +25,7 @@ export function ColumnMap({
             <Select
               label={`What “${heading}” holds`}
               labelHidden
+              error={at === refused ? `${fault?.message} ${fault?.next}` : undefined}
               value={columns[at] ?? 'ignore'}
               options={columnOptions}
               onChange={(column) => change(at, column)}

@@ -9,6 +9,7 @@ import { RefusalNotice } from '../../ui/notice.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { BadRows } from './import-bad-rows.tsx'
 import { ColumnMap } from './import-column-map.tsx'
+import { isOfColumn } from './import-faults.ts'
 import { GoodRows } from './import-good-rows.tsx'
 import { counted, type StockColumn, type StockPreview } from './import-words.ts'
 
@@ -55,9 +56,11 @@ function Preview({ file }: Readonly<{ file: FileBytes }>) {
   return (
     <div className="import">
       <Understood preview={value} fileName={file.fileName} onDecimalMark={setDecimalMark} />
-      {value.faults.map((fault) => (
-        <RefusalNotice key={`${fault.code} ${fault.field}`} refusal={fault} />
-      ))}
+      {value.faults
+        .filter((fault) => !isOfColumn(fault))
+        .map((fault) => (
+          <RefusalNotice key={`${fault.code} ${fault.field}`} refusal={fault} />
+        ))}
       <ColumnMap preview={value} onColumns={setColumns} />
       <BadRows badRows={value.badRows} />
       <GoodRows rows={value.rows} />
@@ -122,7 +125,7 @@ function Confirm({
         kind="primary"
         icon="check"
         busy={isBusy}
-        disabled={rows.length === 0 || faults.length > 0}
+        disabled={faults.length === 0 ? rows.length === 0 : !faults.some(isOfColumn)}
         onClick={onConfirm}
       >
         {`Bring in ${counted(rows.length, 'row')}${leaving}`}

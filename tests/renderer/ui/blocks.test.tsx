@@ -205,3 +205,37 @@ describe('RefusalNotice', () => {
     expect(markup).toContain('Write 12.5 g.')
   })
 })
+
+describe('a field that lacks something', () => {
+  const lacks = (markup: string) => markup.includes('data-lacks')
+  const input = (text: string, said: Readonly<{ optional?: boolean; missing?: string | null }>) =>
+    renderToStaticMarkup(
+      <QuantityInput label="Weight" text={text} onText={nothing} parse={parseMass} {...said} />,
+    )
+
+  it('is a figure that was left empty, unless it may be', () => {
+    expect(lacks(input('', {}))).toBe(true)
+    expect(lacks(input('  ', { missing: 'Say how much.' }))).toBe(true)
+    expect(lacks(input('12 g', {}))).toBe(false)
+    expect(lacks(input('', { optional: true }))).toBe(false)
+    expect(lacks(input('', { missing: null }))).toBe(false)
+  })
+
+  it('is a text that is needed and holds nothing but spaces', () => {
+    const name = (value: string, missing?: string) =>
+      lacks(
+        renderToStaticMarkup(
+          <TextInput label="Name" value={value} missing={missing} onChange={nothing} />,
+        ),
+      )
+    expect(name(' ', 'Give it a name.')).toBe(true)
+    expect(name('tar', 'Give it a name.')).toBe(false)
+    expect(name('')).toBe(false)
+  })
+
+  it('says nothing of it before it is asked for', () => {
+    const markup = input('', { missing: 'Say how much.' })
+    expect(markup).not.toContain('Say how much.')
+    expect(markup).not.toContain('aria-invalid')
+  })
+})

@@ -120,8 +120,8 @@ export function FinishDesk({
             kind="primary"
             icon="check"
             busy={finish.isBusy}
-            disabled={(request !== null && !isReady) || elsewhere.length > 0}
-            onClick={() => request !== null && void submit(request)}
+            disabled={(request !== null && reckoned.isWaiting) || elsewhere.length > 0}
+            onClick={() => isReady && void submit(request)}
           >
             {`Finish ${format.counted(draft.units.value ?? 0, work.unitName)}`}
           </Button>
