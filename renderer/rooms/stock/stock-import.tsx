@@ -41,7 +41,7 @@ function Preview({ file }: Readonly<{ file: FileBytes }>) {
     ...(columns === undefined ? {} : { columns }),
     ...(decimalMark === undefined ? {} : { decimalMark }),
   }
-  const { value, refusal } = useCall('stockFile.preview', request)
+  const { value, refusal, isWaiting } = useCall('stockFile.preview', request)
   const bring = useAct('stockFile.import', {
     said: ({ materials, lots }) =>
       `Brought in ${counted(materials, 'material')} in ${counted(lots, 'lot')}`,
@@ -65,7 +65,12 @@ function Preview({ file }: Readonly<{ file: FileBytes }>) {
       <BadRows badRows={value.badRows} />
       <GoodRows rows={value.rows} />
       {bring.refusal !== undefined && <RefusalNotice refusal={bring.refusal} />}
-      <Confirm preview={value} isBusy={bring.isBusy} onConfirm={() => void confirm(value)} />
+      <Confirm
+        preview={value}
+        isBusy={bring.isBusy}
+        isRead={!isWaiting}
+        onConfirm={() => void confirm(value)}
+      />
     </div>
   )
 }
@@ -115,8 +120,15 @@ function sumUp({ rows, badRows }: StockPreview): string {
 function Confirm({
   preview,
   isBusy,
+  isRead,
   onConfirm,
-}: Readonly<{ preview: StockPreview; isBusy: boolean; onConfirm: () => void }>) {
+}: Readonly<{
+  preview: StockPreview
+  isBusy: boolean
+  /** Whether the preview is of the columns as they stand chosen. */
+  isRead: boolean
+  onConfirm: () => void
+}>) {
   const { rows, badRows, faults } = preview
   const leaving = badRows.length === 0 ? '' : `, leave out ${badRows.length}`
   return (
@@ -125,7 +137,7 @@ function Confirm({
         kind="primary"
         icon="check"
         busy={isBusy}
-        disabled={faults.length === 0 ? rows.length === 0 : !faults.some(isOfColumn)}
+        disabled={!isRead || (faults.length === 0 ? rows.length === 0 : !faults.some(isOfColumn))}
         onClick={onConfirm}
       >
         {`Bring in ${counted(rows.length, 'row')}${leaving}`}
