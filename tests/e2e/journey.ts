@@ -43,7 +43,7 @@ export async function closeAndReopen(
   await studio.close()
   const again = await open()
   await railOf(again.page).waitFor()
-  return { studio: again, findings: sameRooms(before, await lookRound(again.page)) }
+  return { studio: again, findings: sameRooms(before, await lookRound(again.page, before)) }
 }
 
 function railOf(page: Page) {

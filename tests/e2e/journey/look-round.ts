@@ -6,12 +6,15 @@ import { read } from './screen.ts'
 
 const rooms = ['Today', 'Designs', 'Stock', 'Orders', 'Bench', 'Shelf', 'Prices'] as const
 
-/** What every room that holds something shows, as text. */
-export async function lookRound(page: Page): Promise<ReadonlyMap<string, string>> {
+/** What every room that holds something shows, as text; `before` is what is hoped to be seen again. */
+export async function lookRound(
+  page: Page,
+  before?: ReadonlyMap<string, string>,
+): Promise<ReadonlyMap<string, string>> {
   const seen = new Map<string, string>()
   for (const room of rooms) {
     await openRoom(page, room)
-    seen.set(room, await settledText(page))
+    seen.set(room, await settledText(page, before?.get(room)))
   }
   return seen
 }
@@ -28,14 +31,18 @@ export function sameRooms(
   }))
 }
 
-/** The room's text once it stays the same. */
-async function settledText(page: Page): Promise<string> {
+/** The room's text once it stays the same; where a certain text is hoped for it gets more time to come. */
+async function settledText(page: Page, hoped?: string): Promise<string> {
   const main = page.getByRole('main')
+  const enough = hoped === undefined ? 5 : 30
   let before = ''
-  for (;;) {
+  let alike = 0
+  while (alike < enough) {
     const now = await read(main)
-    if (now === before && !now.includes('…')) return now
+    if (now === hoped) return now
+    alike = now === before && !now.includes('…') ? alike + 1 : 0
     before = now
-    await page.waitForTimeout(150)
+    await page.waitForTimeout(100)
   }
+  return before
 }
