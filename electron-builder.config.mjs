@@ -19,7 +19,8 @@ export default {
     'dist/**',
     '!dist/.stamps',
     '!**/*.{map,md,markdown,d.ts,d.mts,d.cts}',
-    '!node_modules/better-sqlite3/{deps,src,binding.gyp}',
+    // Bundled into the service, all but the native module.
+    '!node_modules/better-sqlite3/{deps,src,lib,binding.gyp}',
     // The database module for the one platform a package is for.
     // biome-ignore lint/suspicious/noTemplateCurlyInString: filled in by electron-builder.
     '!node_modules/better-sqlite3/prebuilds/!(${platform}-${arch}).node',

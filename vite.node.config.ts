@@ -5,9 +5,11 @@ import { asciiOnly } from './scripts/build/ascii-only.ts'
 import { calls } from './shared-core/contract/calls.ts'
 import { shellCalls } from './shared-core/contract/shell-calls.ts'
 
-/** Packages that stay outside the bundles: native code, or files found by path at run time. */
+const bundled = ['kysely', 'better-sqlite3']
+
+/** Packages that stay outside the bundles, because they find files of theirs by path at run time. */
 const external = ['electron', ...Object.keys(manifest.dependencies)].filter(
-  (name) => name !== 'kysely',
+  (name) => !bundled.includes(name),
 )
 
 type Entry = Readonly<{ folder: string; name: string; entry: string }>

@@ -1,3 +1,6 @@
+import { existsSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { dirname, join } from 'node:path'
 import BetterSqlite, { type Database as Connection, type Statement } from 'better-sqlite3'
 import {
   CompiledQuery,
@@ -54,10 +57,19 @@ export function peekVersion(file: string): number {
   }
 }
 
-/** Runtimes whose Node-API is older than the shipped module wants bring a module of their own. */
+/**
+ * The native module, by path: the library looks for it from its own file, and bundled it has none.
+ *
+ * Runtimes whose Node-API is older than the shipped module wants bring a module of their own. Where
+ * none is shipped for this machine, the library may still find one that was compiled here.
+ */
 function nativeBinding(): Readonly<{ nativeBinding?: string }> {
-  const path = process.env['TALLYSTRAND_SQLITE_BINDING']
-  return Number(process.versions['napi']) < 10 && path ? { nativeBinding: path } : {}
+  const own = process.env['TALLYSTRAND_SQLITE_BINDING']
+  if (Number(process.versions['napi']) < 10 && own) return { nativeBinding: own }
+  const library = createRequire(import.meta.url).resolve('better-sqlite3/package.json')
+  const shipped = `${process.platform}-${process.arch}.node`
+  const path = join(dirname(library), 'prebuilds', shipped)
+  return existsSync(path) ? { nativeBinding: path } : {}
 }
 
 function dialectOn(connection: Connection): Dialect {
