@@ -10,7 +10,7 @@ import { medianOf, type Row } from './row.ts'
 
 export const name = 'Start and memory beside a blank window'
 
-const rounds = 15
+const rounds = 31
 const target = 1.3
 
 /** The studio and a blank window by turns in one run, after one start of each that is not counted. */
