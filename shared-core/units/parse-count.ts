@@ -2,7 +2,7 @@ import { ok } from '../result.ts'
 import { type Count, count } from './count.ts'
 import { formatCount } from './format-number.ts'
 import { parseNumber } from './parse-number.ts'
-import { type ParseOptions, type ParseResult, quoted, refuseText } from './parse-options.ts'
+import { type ParseOptions, type ParseResult, quoted, refuseFigure } from './parse-options.ts'
 import { tidyText } from './tidy-text.ts'
 
 const PIECES = /(\d)\s*(?:pcs?|pieces?|beads?|st|stk|stück)\.?$/i
@@ -16,7 +16,7 @@ export function parseCount(text: string, options: ParseOptions = {}): ParseResul
   const number = parseNumber(tidyText(text).replace(PIECES, '$1'), { typed: text, ...options })
   if (!number.ok) return number
   if (number.value.denominator !== 1n) {
-    return refuseText(options, {
+    return refuseFigure(options, {
       code: 'not-whole',
       message: `${quoted(text)} is not a whole number.`,
       next: 'Type a whole number, such as 48.',
@@ -24,7 +24,7 @@ export function parseCount(text: string, options: ParseOptions = {}): ParseResul
   }
   const whole = Number(number.value.numerator)
   if (Math.abs(whole) > 1_000_000_000_000) {
-    return refuseText(options, {
+    return refuseFigure(options, {
       code: 'too-large',
       message: `${quoted(text)} is more than any workshop holds.`,
       next: 'Type a smaller number.',

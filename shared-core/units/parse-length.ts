@@ -4,8 +4,7 @@ import { formatMillimetresExactly } from './format-length.ts'
 import { compareFractions, type Fraction, fraction, fractionToNumber } from './fraction.ts'
 import { type ThreadMm, threadMm } from './length.ts'
 import { type MeasureKind, parseMeasure, parseWholeMeasure } from './parse-measure.ts'
-import { type ParseOptions, type ParseResult, quoted, refuseText } from './parse-options.ts'
-import { withMark } from './with-mark.ts'
+import { type ParseOptions, type ParseResult, quoted, refuseFigure } from './parse-options.ts'
 
 /** A unit a bare number of length may be read in. */
 export type LengthUnit = 'mm' | 'cm' | 'm' | 'in' | 'ft' | 'yd'
@@ -93,10 +92,10 @@ function withinGeometry(
   options: ParseOptions,
 ): Result<Fraction, Refusal> {
   if (!exact.ok || compareFractions(exact.value, LARGEST_GEOMETRY_MM) <= 0) return exact
-  return refuseText(options, {
+  return refuseFigure(options, {
     code: 'too-large',
     message: `${quoted(text)} is longer than any finished work.`,
-    next: `Type a length such as ${withMark(LENGTH.examples, options.decimal)}.`,
+    next: `Type a length such as ${LENGTH.examples}.`,
   })
 }
 

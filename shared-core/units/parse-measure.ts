@@ -8,10 +8,9 @@ import {
   multiplyFractions,
 } from './fraction.ts'
 import { parseNumber } from './parse-number.ts'
-import { type DecimalMark, type ParseOptions, quoted, refuseText } from './parse-options.ts'
+import { type ParseOptions, quoted, refuseFigure } from './parse-options.ts'
 import { roundFraction } from './rounding.ts'
 import { tidyText } from './tidy-text.ts'
-import { withMark } from './with-mark.ts'
 
 /** A kind of measure people type: its units by every spelling, each as a factor to the base unit. */
 export type MeasureKind = Readonly<{
@@ -35,14 +34,14 @@ export function parseMeasure(
   options: ParseOptions & Readonly<{ bareUnit?: string | undefined }>,
 ): Result<Fraction, Refusal> {
   const tidy = tidyText(text).toLowerCase()
-  if (tidy === '') return refuseText(options, empty(kind, options.decimal))
+  if (tidy === '') return refuseFigure(options, empty(kind))
   const typed = options.typed ?? text
   const sign = /^[+-]/.exec(tidy)?.[0] ?? ''
   const parts = splitParts(tidy.slice(sign.length))
-  if (parts === undefined) return refuseText(options, notAMeasure(typed, kind, options.decimal))
+  if (parts === undefined) return refuseFigure(options, notAMeasure(typed, kind))
   const sum = sumParts(parts, kind, { ...options, text: typed })
   if (!sum.ok || sign !== '-' || sum.value.numerator === 0n) return sum
-  if (!options.allowNegative) return refuseText(options, belowZero(typed, kind, options.decimal))
+  if (!options.allowNegative) return refuseFigure(options, belowZero(typed, kind))
   return ok({ ...sum.value, numerator: -sum.value.numerator })
 }
 
@@ -61,10 +60,10 @@ export function parseWholeMeasure(
   const limit = fraction(LARGEST_WHOLE)
   const size = { ...exact.value, numerator: absolute(exact.value.numerator) }
   if (compareFractions(size, limit) > 0) {
-    return refuseText(options, {
+    return refuseFigure(options, {
       code: 'too-large',
       message: `${quoted(options.typed ?? text)} is larger than any workshop holds.`,
-      next: next(kind, options.decimal),
+      next: `Type ${kind.noun} such as ${kind.examples}.`,
     })
   }
   return ok(roundFraction(exact.value, 'half-even'))
@@ -95,18 +94,13 @@ function sumParts(
   let previous: Fraction | undefined
   for (const part of parts) {
     const bare = part.unit === ''
-    if (bare && parts.length > 1)
-      return refuseText(options, notAMeasure(options.text, kind, options.decimal))
+    if (bare && parts.length > 1) return refuseFigure(options, notAMeasure(options.text, kind))
     const factor = factorOf(bare ? options.bareUnit : part.unit, kind)
     if (!factor) {
-      const { text: typed, decimal } = options
-      return refuseText(
-        options,
-        bare ? missingUnit(typed, kind, decimal) : unknownUnit(part, kind, decimal),
-      )
+      return refuseFigure(options, bare ? missingUnit(options.text, kind) : unknownUnit(part, kind))
     }
     if (previous && compareFractions(factor, previous) >= 0) {
-      return refuseText(options, notAMeasure(options.text, kind, options.decimal))
+      return refuseFigure(options, notAMeasure(options.text, kind))
     }
     const number = parseNumber(part.number, options)
     if (!number.ok) return number
@@ -121,42 +115,37 @@ function factorOf(unit: string | undefined, kind: MeasureKind): Fraction | undef
 }
 
 type Sentence = Omit<Refusal, 'field' | 'line'>
-type Mark = DecimalMark | undefined
 
-function next(kind: MeasureKind, decimal: Mark): string {
-  return `Type ${kind.noun} such as ${withMark(kind.examples, decimal)}.`
+function next(kind: MeasureKind): string {
+  return `Type ${kind.noun} such as ${kind.examples}.`
 }
 
-function empty(kind: MeasureKind, decimal: Mark): Sentence {
-  return { code: 'empty', message: 'Nothing was typed.', next: next(kind, decimal) }
+function empty(kind: MeasureKind): Sentence {
+  return { code: 'empty', message: 'Nothing was typed.', next: next(kind) }
 }
 
-function notAMeasure(text: string, kind: MeasureKind, decimal: Mark): Sentence {
+function notAMeasure(text: string, kind: MeasureKind): Sentence {
   return {
     code: 'not-a-measure',
     message: `${quoted(text)} is not ${kind.noun}.`,
-    next: next(kind, decimal),
+    next: next(kind),
   }
 }
 
-function missingUnit(text: string, kind: MeasureKind, decimal: Mark): Sentence {
-  return {
-    code: 'missing-unit',
-    message: `${quoted(text)} has no unit.`,
-    next: next(kind, decimal),
-  }
+function missingUnit(text: string, kind: MeasureKind): Sentence {
+  return { code: 'missing-unit', message: `${quoted(text)} has no unit.`, next: next(kind) }
 }
 
-function unknownUnit(part: Part, kind: MeasureKind, decimal: Mark): Sentence {
+function unknownUnit(part: Part, kind: MeasureKind): Sentence {
   return {
     code: 'unknown-unit',
     message: `${quoted(part.unit)} is not a unit of ${kind.noun.replace(/^an? /, '')}.`,
-    next: next(kind, decimal),
+    next: next(kind),
   }
 }
 
-function belowZero(text: string, kind: MeasureKind, decimal: Mark): Sentence {
-  return { code: 'negative', message: `${quoted(text)} is below zero.`, next: next(kind, decimal) }
+function belowZero(text: string, kind: MeasureKind): Sentence {
+  return { code: 'negative', message: `${quoted(text)} is below zero.`, next: next(kind) }
 }
 
 function absolute(value: bigint): bigint {

@@ -6,7 +6,7 @@ import { formatMoney } from './format-money.ts'
 import { fraction, multiplyFractions } from './fraction.ts'
 import { type Money, money } from './money.ts'
 import { parseNumber } from './parse-number.ts'
-import { type ParseOptions, type ParseResult, quoted, refuseText } from './parse-options.ts'
+import { type ParseOptions, type ParseResult, quoted, refuseFigure } from './parse-options.ts'
 import { tidyText } from './tidy-text.ts'
 
 /** What the parser of money is told; the currency always. */
@@ -26,9 +26,10 @@ export function parseMoney(text: string, options: MoneyOptions): ParseResult<Mon
   if (!major.ok) return major
   const digits = minorDigits(options.currency)
   const minor = multiplyFractions(major.value, fraction(10n ** BigInt(digits)))
-  if (minor.denominator !== 1n) return refuseText(options, tooFine(text, options.currency, digits))
+  if (minor.denominator !== 1n)
+    return refuseFigure(options, tooFine(text, options.currency, digits))
   const amountMinor = Number(minor.numerator)
-  if (Math.abs(amountMinor) > LARGEST_MINOR) return refuseText(options, tooLarge(text))
+  if (Math.abs(amountMinor) > LARGEST_MINOR) return refuseFigure(options, tooLarge(text))
   const value = money(amountMinor, options.currency)
   return ok({ value, understood: formatMoney(value, { decimal: options.decimal ?? '.' }) })
 }
@@ -51,7 +52,7 @@ function stripCurrency(text: string, options: MoneyOptions): Result<string, Refu
   const [, signBefore = '', before = '', signInside = '', figure = '', after = ''] = match
   const marks = [before.trim(), after.trim()].filter((mark) => mark !== '' && !/^[.,]$/.test(mark))
   const foreign = marks.find((mark) => !isMarkOf(mark, options.currency))
-  if (foreign !== undefined) return refuseText(options, wrongCurrency(foreign, options.currency))
+  if (foreign !== undefined) return refuseFigure(options, wrongCurrency(foreign, options.currency))
   const leadingPoint = /^[.,]$/.test(before.trim()) ? before.trim() : ''
   return ok(`${signBefore}${signInside}${leadingPoint}${figure}`)
 }

@@ -1,9 +1,8 @@
 import type { Refusal } from '../refusal.ts'
 import { ok, type Result } from '../result.ts'
 import { addFractions, type Fraction, fraction, fractionOfDecimal } from './fraction.ts'
-import { type DecimalMark, type ParseOptions, quoted, refuseText } from './parse-options.ts'
+import { type DecimalMark, type ParseOptions, quoted, refuseFigure } from './parse-options.ts'
 import { tidyText } from './tidy-text.ts'
-import { withMark } from './with-mark.ts'
 
 const LONGEST_NUMBER = 40
 const MARKS: readonly DecimalMark[] = ['.', ',']
@@ -19,17 +18,17 @@ const MARKS: readonly DecimalMark[] = ['.', ',']
  */
 export function parseNumber(text: string, options: ParseOptions): Result<Fraction, Refusal> {
   const tidy = tidyText(text)
-  if (tidy === '') return refuseText(options, empty(options.decimal))
+  if (tidy === '') return refuseFigure(options, EMPTY)
   const sign = /^[+-]/.exec(tidy)?.[0] ?? ''
   const body = tidy.slice(sign.length).trim()
   const typed = options.typed ?? text
-  if (body.length > LONGEST_NUMBER) return refuseText(options, notANumber(typed, options))
+  if (body.length > LONGEST_NUMBER) return refuseFigure(options, notANumber(typed, options))
   const magnitude = mixedFraction(body) ?? decimalNumber(body, options)
-  if (magnitude === undefined) return refuseText(options, notANumber(typed, options))
-  if (magnitude.kind === 'ambiguous') return refuseText(options, ambiguous(typed, magnitude))
+  if (magnitude === undefined) return refuseFigure(options, notANumber(typed, options))
+  if (magnitude.kind === 'ambiguous') return refuseFigure(options, ambiguous(typed, magnitude))
   if (sign !== '-') return ok(magnitude.value)
   if (magnitude.value.numerator > 0n && !options.allowNegative) {
-    return refuseText(options, negative(typed))
+    return refuseFigure(options, negative(typed))
   }
   return ok({ ...magnitude.value, numerator: -magnitude.value.numerator })
 }
@@ -37,10 +36,11 @@ export function parseNumber(text: string, options: ParseOptions): Result<Fractio
 type Reading = Readonly<{ kind: 'value'; value: Fraction }>
 type Ambiguous = Readonly<{ kind: 'ambiguous'; readings: readonly string[] }>
 
-function empty(decimal: DecimalMark | undefined): Omit<Refusal, 'field' | 'line'> {
-  const next = withMark('Type a number, such as 12.5.', decimal)
-  return { code: 'empty', message: 'Nothing was typed.', next }
-}
+const EMPTY = {
+  code: 'empty',
+  message: 'Nothing was typed.',
+  next: 'Type a number, such as 12.5.',
+} as const
 
 /** `3/4` or `2 1/2`. */
 function mixedFraction(body: string): Reading | undefined {
@@ -86,11 +86,11 @@ function ungrouped(whole: string): string | undefined {
 }
 
 function notANumber(text: string, { decimal }: ParseOptions): Omit<Refusal, 'field' | 'line'> {
-  const example = decimal === undefined ? '12.5 or 12,5' : withMark('12.5', decimal)
+  const either = decimal === undefined ? ' or 12,5' : ''
   return {
     code: 'not-a-number',
     message: `${quoted(text)} is not a number.`,
-    next: `Type digits with one decimal mark, such as ${example}.`,
+    next: `Type digits with one decimal mark, such as 12.5${either}.`,
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Refusal } from '../refusal.ts'
 import { err, type Result } from '../result.ts'
+import { withMark } from './with-mark.ts'
 
 /** The sign between whole units and decimals. */
 export type DecimalMark = '.' | ','
@@ -34,6 +35,14 @@ export function refuseText(
     ...(options.line === undefined ? {} : { line: options.line }),
   }
   return err({ ...refusal, ...place }) as Readonly<{ ok: false; error: Refusal }>
+}
+
+/** A refusal of a typed figure, as `refuseText`; what to type next is shown with the workshop's decimal mark. */
+export function refuseFigure(
+  options: ParseOptions,
+  refusal: Parameters<typeof refuseText>[1],
+): ReturnType<typeof refuseText> {
+  return refuseText(options, { ...refusal, next: withMark(refusal.next, options.decimal) })
 }
 
 /** The typed text in quotes, cut after 40 characters, for a sentence. */

@@ -8,12 +8,11 @@ import {
   type ParseOptions,
   type ParseResult,
   quoted,
-  refuseText,
+  refuseFigure,
 } from './parse-options.ts'
 import { percentOf, type Ratio, ratio, ratioFromPercent } from './ratio.ts'
 import { roundHalfAway } from './rounding.ts'
 import { tidyText } from './tidy-text.ts'
-import { withMark } from './with-mark.ts'
 
 /**
  * An exact ratio from a percentage: `40 %`, `6,5%`, `40` (percent also without the sign).
@@ -29,14 +28,14 @@ export function parsePercent(text: string, options: ParseOptions = {}): ParseRes
   if (!number.ok) return number
   const percent = terminatingDecimal(number.value)
   if (percent === undefined) {
-    return refuseText(options, {
+    return refuseFigure(options, {
       code: 'too-fine',
       message: `${quoted(text)} has no exact decimal.`,
-      next: withMark('Type it as a decimal, such as 33.33 %.', options.decimal),
+      next: 'Type it as a decimal, such as 33.33 %.',
     })
   }
   if (percent.abs().gt(100_000)) {
-    return refuseText(options, {
+    return refuseFigure(options, {
       code: 'too-large',
       message: `${quoted(text)} is more than any percentage here can be.`,
       next: 'Type a smaller percentage, such as 40 %.',

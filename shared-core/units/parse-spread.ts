@@ -3,16 +3,9 @@ import { ok, type Result } from '../result.ts'
 import { formatSpread } from './format-spread.ts'
 import { fractionToNumber } from './fraction.ts'
 import { parseNumber } from './parse-number.ts'
-import {
-  type DecimalMark,
-  type ParseOptions,
-  type ParseResult,
-  quoted,
-  refuseText,
-} from './parse-options.ts'
+import { type ParseOptions, type ParseResult, quoted, refuseFigure } from './parse-options.ts'
 import type { Basis, Spread } from './spread.ts'
 import { tidyText } from './tidy-text.ts'
-import { withMark } from './with-mark.ts'
 
 /** What a parser of figures with a range is told: what the figure rests on, and the unit it may carry. */
 export type SpreadOptions = ParseOptions & Readonly<{ basis: Basis; unit?: string | undefined }>
@@ -37,7 +30,7 @@ export function parseSpread(text: string, options: SpreadOptions): ParseResult<S
   const read = readRange(withoutUnit(tidyText(text), options.unit), told)
   if (!read.ok) return read
   const { low, value, high } = read.value
-  if (!(low <= value && value <= high)) return refuseText(options, notARange(text, options.decimal))
+  if (!(low <= value && value <= high)) return refuseFigure(options, notARange(text))
   const spread = { value, low, high, basis: options.basis }
   return ok({ value: spread, understood: formatSpread(spread, options) })
 }
@@ -58,8 +51,7 @@ function figureInRange(figure: string, range: string, options: SpreadOptions): R
   const value = readFigure(figure, options)
   const ends = endsOf(range, options)
   if (!value.ok) return value
-  if (ends === undefined)
-    return refuseText(options, notARange(options.typed ?? range, options.decimal))
+  if (ends === undefined) return refuseFigure(options, notARange(options.typed ?? range))
   return ends.ok ? ok({ ...ends.value, value: value.value }) : ends
 }
 
@@ -104,20 +96,15 @@ function withoutUnit(text: string, unit: string | undefined): string {
   return text.slice(0, -unit.length).trimEnd()
 }
 
-const RANGES = 'Type a figure and its range, such as 1.6 (1.5 to 1.7), or the range alone.'
-
 /** Sums and halves of decimals carry binary dust; nothing here is told finer than a millionth. */
 function tidyFigure(value: number): number {
   return Math.round(value * 1e6) / 1e6
 }
 
-function notARange(
-  text: string,
-  decimal: DecimalMark | undefined,
-): Omit<Refusal, 'field' | 'line'> {
+function notARange(text: string): Omit<Refusal, 'field' | 'line'> {
   return {
     code: 'not-a-range',
     message: `${quoted(text)} is not a figure within its range.`,
-    next: withMark(RANGES, decimal),
+    next: 'Type a figure and its range, such as 1.6 (1.5 to 1.7), or the range alone.',
   }
 }

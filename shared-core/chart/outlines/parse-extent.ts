@@ -5,9 +5,8 @@ import {
   type ParseOptions,
   type ParseResult,
   quoted,
-  refuseText,
+  refuseFigure,
 } from '../../units/parse-options.ts'
-import { withMark } from '../../units/with-mark.ts'
 
 /** How far a chart reaches one way: in beads (or rows), or in mm of finished work. */
 export type Extent =
@@ -27,10 +26,10 @@ export function parseExtent(text: string, options: ParseOptions = {}): ParseResu
   const counted = COUNTED.exec(text.trim())?.[1]
   const read = counted === undefined ? readMm(text, options) : readBeads(counted, text, options)
   if (!read.ok || sizeOf(read.value.value) > 0) return read
-  return refuseText(options, {
+  return refuseFigure(options, {
     code: 'no-extent',
     message: `${quoted(text)} leaves no room for a bead.`,
-    next: withMark(EXAMPLES, options.decimal),
+    next: EXAMPLES,
   })
 }
 
@@ -45,9 +44,7 @@ function readMm(text: string, options: ParseOptions): ParseResult<Extent> {
 function readBeads(counted: string, text: string, options: ParseOptions): ParseResult<Extent> {
   const beads = parseCount(counted, { typed: text, ...options })
   if (!beads.ok) {
-    return beads.error.code === 'not-whole'
-      ? refuseText(options, partOfBead(text, options.decimal))
-      : beads
+    return beads.error.code === 'not-whole' ? refuseFigure(options, partOfBead(text)) : beads
   }
   const { value: count, understood } = beads.value
   const noun = /row/i.test(text) ? 'row' : 'bead'
@@ -57,11 +54,11 @@ function readBeads(counted: string, text: string, options: ParseOptions): ParseR
   })
 }
 
-function partOfBead(text: string, decimal: ParseOptions['decimal']) {
+function partOfBead(text: string) {
   return {
     code: 'not-whole',
     message: `${quoted(text)} is not a whole number of beads.`,
-    next: withMark(EXAMPLES, decimal),
+    next: EXAMPLES,
   }
 }
 
