@@ -55,6 +55,22 @@ module.exports = {
       to: { path: ['(^|/)node_modules/electron/', '^electron/(main|preload)/'] },
     },
     {
+      name: 'first-calls-come-alone',
+      severity: 'error',
+      comment:
+        'What answers the first screen does not load the whole contract; that comes when it is asked for.',
+      from: {
+        path: '^electron/service/(service|answer|desk|call-book|first-calls|pure-names)\\.ts$',
+      },
+      to: {
+        path: [
+          '^shared-core/contract/calls\\.ts$',
+          '^electron/service/(all-calls|handlers/(pure-)?handlers)\\.ts$',
+        ],
+        dependencyTypesNot: ['type-only', 'dynamic-import'],
+      },
+    },
+    {
       name: 'migrations-stand-alone',
       severity: 'error',
       comment: 'A shipped migration must not change when code changes.',
