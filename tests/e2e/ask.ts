@@ -27,3 +27,8 @@ export function request<N extends CallName>(
     return tallystrand.request(asked.name, asked.input)
   }, sent)
 }
+
+/** The newest step of the history: another one once anything was written. */
+export async function latestStep(page: Page): Promise<string | undefined> {
+  return (await ask(page, 'history.list', { limit: 1 })).entries[0]?.id
+}

@@ -3,28 +3,16 @@ import { join } from 'node:path'
 
 import { expect, type Page, test } from '@playwright/test'
 
-import { ask } from './ask.ts'
+import { ask, latestStep } from './ask.ts'
+import { goTo } from './go-to.ts'
 import { openRoom, press } from './journey/controls.ts'
 import { read } from './journey/screen.ts'
-import { openStudio, type Studio } from './studio.ts'
+import { openStudio } from './studio.ts'
+import { studioOfFile } from './studio-of-file.ts'
 
 // What a tired hand types and what a broken file holds: named in a sentence, and nothing is written.
 
-test.describe.configure({ mode: 'default' })
-
-let studio: Studio
-test.beforeAll(async () => {
-  studio = await openStudio({ sample: true })
-})
-test.afterAll(() => studio.close())
-
-const latest = async (page: Page) => (await ask(page, 'history.list', { limit: 1 })).entries[0]?.id
-
-async function goTo(page: Page, hash: string): Promise<void> {
-  await page.evaluate((to) => {
-    location.hash = to
-  }, hash)
-}
+const studio = studioOfFile()
 
 /** Types into a field and gives the sentence that its error says; none when it was understood. */
 async function errorOf(page: Page, label: string, text: string): Promise<string> {
@@ -41,8 +29,8 @@ const nonsense = ['zwölf', '12 parsecs', '1,2,3', '-5', '99999999999999999999']
 
 test.describe('a field', () => {
   test('of grams, of a count and of money refuses nonsense by naming it', async () => {
-    const { page } = studio
-    const before = await latest(page)
+    const { page } = studio()
+    const before = await latestStep(page)
     await openRoom(page, 'Stock')
     await page.getByRole('button', { name: /^wet slate/ }).click()
     await press(page, 'Take in a lot')
@@ -60,11 +48,11 @@ test.describe('a field', () => {
       }
     }
     await page.keyboard.press('Escape')
-    expect(await latest(page)).toBe(before)
+    expect(await latestStep(page)).toBe(before)
   })
 
   test('of an hour, a share and a rate says what was typed', async () => {
-    const { page } = studio
+    const { page } = studio()
     await openRoom(page, 'Prices')
     for (const label of ['An hour of yours', 'Margin wanted', 'Overhead on labour']) {
       expect(await errorOf(page, label, 'zwölf')).toContain('zwölf')
@@ -73,7 +61,7 @@ test.describe('a field', () => {
   })
 
   test('takes a comma for the point, and says how it was understood', async () => {
-    const { page } = studio
+    const { page } = studio()
     await openRoom(page, 'Stock')
     await page.getByRole('button', { name: /^wet slate/ }).click()
     await page.getByRole('button', { name: 'Weigh', exact: true }).first().click()
@@ -85,7 +73,7 @@ test.describe('a field', () => {
 })
 
 test('a day is typed as it is said, and one that does not exist is named', async () => {
-  const { page } = studio
+  const { page } = studio()
   await goTo(page, '#/orders/new')
   for (const text of ['31.02.2026', 'zwölf', '🪡', '03/02/2026', 'Mon 4 Dec 2026', '-3', '']) {
     const said = await errorOf(page, 'Due', text)
@@ -103,8 +91,8 @@ test('a day is typed as it is said, and one that does not exist is named', async
 })
 
 test('a price that was not understood is never left out in silence', async () => {
-  const { page } = studio
-  const before = await latest(page)
+  const { page } = studio()
+  const before = await latestStep(page)
   await goTo(page, '#/today')
   await goTo(page, '#/orders/new')
   await page.getByLabel('For', { exact: true }).fill('Ferry House Gifts')
@@ -124,24 +112,24 @@ test('a price that was not understood is never left out in silence', async () =>
   }
   await press(page, 'Promise it')
   await expect(many).toBeFocused()
-  expect(await latest(page)).toBe(before)
+  expect(await latestStep(page)).toBe(before)
 })
 
 test('a text that is too long stays as it was pasted and is refused with its length', async () => {
-  const { page } = studio
-  const before = await latest(page)
+  const { page } = studio()
+  const before = await latestStep(page)
   await goTo(page, '#/settings/workshop')
   const pasted = 'x'.repeat(10_000)
   expect(await errorOf(page, 'Workshop’s name', pasted)).toMatch(/That is 10.000 characters/)
   await expect(page.getByLabel('Workshop’s name', { exact: true })).toHaveValue(pasted)
   await press(page, 'Save')
   await expect(page.getByLabel('Workshop’s name', { exact: true })).toBeFocused()
-  expect(await latest(page)).toBe(before)
+  expect(await latestStep(page)).toBe(before)
 })
 
 test('an order due before it was promised is refused where it is typed, and nothing is saved', async () => {
-  const { page } = studio
-  const before = await latest(page)
+  const { page } = studio()
+  const before = await latestStep(page)
   await goTo(page, '#/orders/new')
   await page.getByLabel('For', { exact: true }).fill('Ferry House Gifts')
   await page.getByLabel('Due', { exact: true }).fill('2001-01-01')
@@ -150,7 +138,7 @@ test('an order due before it was promised is refused where it is typed, and noth
   await expect(page.getByRole('alert').first()).toContainText('before')
   await press(page, 'Promise it')
   await expect(page.getByRole('alert').first()).toContainText('Give a due date on or after')
-  expect(await latest(page)).toBe(before)
+  expect(await latestStep(page)).toBe(before)
 })
 
 test.describe('a file', () => {
@@ -163,12 +151,12 @@ test.describe('a file', () => {
 
   for (const [name, content] of Object.entries(files)) {
     test(`such as ${name} is refused as a stock list and as a chart`, async () => {
-      const { page, answerDialogs } = studio
+      const { page, answerDialogs } = studio()
       const folder = test.info().outputPath()
       mkdirSync(folder, { recursive: true })
       const file = join(folder, name)
       writeFileSync(file, content)
-      const before = await latest(page)
+      const before = await latestStep(page)
       for (const way of ['#/stock/bring-in', '#/designs/bring-in']) {
         await goTo(page, '#/today')
         await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor()
@@ -180,7 +168,7 @@ test.describe('a file', () => {
         ).toBeVisible()
         await expect(page.getByRole('button', { name: 'Add this design' })).toHaveCount(0)
       }
-      expect(await latest(page)).toBe(before)
+      expect(await latestStep(page)).toBe(before)
     })
   }
 })
