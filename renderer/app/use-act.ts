@@ -4,8 +4,8 @@ import type { Refusal } from '../../shared-core/refusal.ts'
 import { showToast } from '../ui/toast-store.ts'
 import { bridge } from './bridge.ts'
 import { refreshAfter } from './refresh.ts'
-import { isSameDraft } from './same-draft.ts'
 import { undo } from './step-back.ts'
+import { useHeldRefusal } from './use-held-refusal.ts'
 
 type ActOptions<N extends CallName> = Readonly<{
   /** What was done, in the maker's words, for the toast with its way back; no toast without it. */
@@ -27,11 +27,11 @@ export type Act<N extends CallName> = Readonly<{
 /** An act: done through the contract, told in a toast that can take it back, every screen refreshed. */
 export function useAct<N extends CallName>(name: N, { said, of }: ActOptions<N> = {}): Act<N> {
   const [isBusy, setBusy] = useState(false)
-  const [refused, setRefused] = useState<Readonly<{ refusal: Refusal; of: unknown }>>()
+  const { refusal, refuse } = useHeldRefusal(of)
 
   async function act(input: CallInput<N>): Promise<Answer<CallOutput<N>>> {
     setBusy(true)
-    setRefused(undefined)
+    refuse(undefined)
     const answer = await bridge.request(name, input)
     if (answer.ok) {
       await refreshAfter(name)
@@ -45,13 +45,13 @@ export function useAct<N extends CallName>(name: N, { said, of }: ActOptions<N> 
         })
       }
     } else {
-      setRefused({ refusal: answer.error, of })
+      refuse(answer.error)
     }
     setBusy(false)
     return answer
   }
 
-  return { act, isBusy, refusal: isSameDraft(refused?.of, of) ? refused?.refusal : undefined }
+  return { act, isBusy, refusal }
 }
 
 const NOTHING_CHANGED = 'Nothing to change: it stands so already.'

@@ -80,7 +80,11 @@ test('parts are hung, typed, undone, taken away only when said, and saved as a v
 
   await page.getByRole('button', { name: 'Save a version' }).click()
   await page.getByRole('button', { name: 'Save as version 2' }).click()
-  await expect(page.getByRole('button', { name: 'Save a version' })).toBeDisabled()
+  await expect(page.getByRole('dialog')).toHaveCount(0)
+  await page.getByRole('button', { name: 'Save a version' }).click()
+  await expect(page.getByText('What lies on the table is version 2 as it stands.')).toBeVisible()
+  await expect(page.getByRole('button', { name: 'Save as version 3' })).toBeDisabled()
+  await page.keyboard.press('Escape')
   const saved = await ask(page, 'designs.read', { id })
   expect(saved.version).toBe(2)
   expect(saved.body.parts.map((part) => [part.name, part.copies])).toEqual([

@@ -38,6 +38,13 @@ test('what is refused about the design is seen while palette and figures are fol
   await picture(page).focus()
   await page.keyboard.press('w')
   await expect(part).toBeFocused()
+  // Saving goes the same way, by its button and by its key.
+  await page.getByRole('button', { name: 'Save a version' }).click()
+  await expect(part).toBeFocused()
+  await picture(page).focus()
+  await page.keyboard.press('Control+s')
+  await expect(part).toBeFocused()
+  await expect(page.getByRole('dialog')).toHaveCount(0)
   await page.keyboard.press('Escape')
   await fold.click()
   await expect(aside).toHaveCount(0)

@@ -157,7 +157,7 @@ function DraftActs({
       <ButtonLink icon="brush" href={hrefTo({ room: 'designs', id, sub: DRAW })}>
         Draw
       </ButtonLink>
-      <Button kind="primary" icon="check" disabled={draft.isSaved} onClick={onSave}>
+      <Button kind="primary" icon="check" onClick={onSave}>
         Save a version
       </Button>
     </>

@@ -1,5 +1,6 @@
-import { useState } from 'react'
-import type { Refusal } from '../../../../shared-core/refusal.ts'
+import { useId, useState } from 'react'
+import { placeRefusal } from '../../../app/place-refusal.ts'
+import { useHeldRefusal } from '../../../app/use-held-refusal.ts'
 import { Button } from '../../../ui/button.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { SideSheet } from '../../../ui/side-sheet.tsx'
@@ -11,7 +12,9 @@ import type { Draft } from './use-draft.ts'
 export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: () => void }>) {
   const [note, setNote] = useState('')
   const [isBusy, setBusy] = useState(false)
-  const [refusal, setRefusal] = useState<Refusal>()
+  const { refusal, refuse } = useHeldRefusal([note, draft.body])
+  const { at, above } = placeRefusal(refusal, ['note'])
+  const form = useId()
   async function save() {
     setBusy(true)
     const answer = await draft.save(note.trim())
@@ -19,7 +22,7 @@ export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: 
     if (answer.ok) {
       showToast({ text: `Saved version ${answer.value.version} of ${draft.name}` })
       onClose()
-    } else setRefusal(answer.error)
+    } else refuse(answer.error)
   }
   return (
     <SideSheet
@@ -29,6 +32,8 @@ export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: 
       actions={
         <>
           <Button
+            type="submit"
+            form={form}
             kind="primary"
             icon="check"
             busy={isBusy}
@@ -49,18 +54,19 @@ export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: 
           afterwards.
         </p>
       )}
-      <TextInput
-        label="What is new in it"
-        optional
-        value={note}
-        longest={500}
-        autoFocus
-        onChange={setNote}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter' && !draft.isSaved && !isBusy) void save()
-        }}
-      />
-      {refusal !== undefined && <RefusalNotice refusal={refusal} />}
+      {/* Enter presses the button, which saves or leads; the form sends nothing of its own. */}
+      <form id={form} onSubmit={(event) => event.preventDefault()}>
+        <TextInput
+          label="What is new in it"
+          error={at('note')}
+          optional
+          value={note}
+          longest={500}
+          autoFocus
+          onChange={setNote}
+        />
+      </form>
+      {above !== undefined && <RefusalNotice refusal={above} />}
     </SideSheet>
   )
 }

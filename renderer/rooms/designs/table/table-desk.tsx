@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useCallback, useMemo, useState } from 'react'
+import { type KeyboardEvent, useCallback, useMemo, useRef, useState } from 'react'
 import { isTyping } from '../../../app/is-typing.ts'
 import { hrefTo } from '../../../app/place.ts'
 import { Room } from '../../../app/room.tsx'
@@ -39,18 +39,19 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
     () => slotBeads(palette, fillings, materials),
     [palette, fillings, materials],
   )
-  const save = useCallback(() => setSheet('save'), [])
+  const saveButton = useRef<HTMLButtonElement>(null)
   const onKeyDown = useCallback(
     (event: KeyboardEvent<HTMLElement>) => {
       if (event.defaultPrevented || isTyping(event.target)) return
       const acts = {
-        onSave: save,
+        // By its button, which leads to what is refused instead.
+        onSave: () => saveButton.current?.click(),
         onKeys: () => setSheet('keys'),
         onWide: () => turn(event.currentTarget),
       }
       if (answerTableKey(model, event, acts)) event.preventDefault()
     },
-    [model, save, turn],
+    [model, turn],
   )
   return (
     <Room
@@ -63,7 +64,7 @@ export function TableDesk({ draft, design, materials }: TableDeskProps) {
           <Button icon="keys" onClick={() => setSheet('keys')}>
             Keys
           </Button>
-          <Button kind="primary" icon="check" disabled={draft.isSaved} onClick={save}>
+          <Button ref={saveButton} kind="primary" icon="check" onClick={() => setSheet('save')}>
             Save a version
           </Button>
         </>
