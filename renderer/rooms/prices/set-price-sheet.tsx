@@ -6,9 +6,8 @@ import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { Button } from '../../ui/button.tsx'
 import { FigureList } from '../../ui/figure-list.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import type { ChannelPrice } from './channel-prices.tsx'
 
 /** The maker's own price in a channel; what it leaves follows the typing. */
@@ -43,26 +42,19 @@ export function SetPriceSheet({
     (other) => other.channelId === channelId,
   )
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={`Price at ${channelName}`}
-      onClose={onClose}
-      actions={
-        <>
-          <Button
-            kind="primary"
-            busy={set.isBusy}
-            onClick={() => price[1] !== undefined && void keep(price[1])}
-          >
-            Set this price
-          </Button>
-          <Button kind="quiet" onClick={() => void keep(null)}>
-            Follow the margin
-          </Button>
-        </>
+      above={above}
+      label="Set this price"
+      isBusy={set.isBusy}
+      onSave={() => price[1] !== undefined && void keep(price[1])}
+      others={
+        <Button kind="quiet" onClick={() => void keep(null)}>
+          Follow the margin
+        </Button>
       }
+      onClose={onClose}
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       <QuantityInput
         label="The buyer pays"
         error={at('priceMinor')}
@@ -91,6 +83,6 @@ export function SetPriceSheet({
           ]}
         />
       )}
-    </SideSheet>
+    </FormSheet>
   )
 }

@@ -4,12 +4,10 @@ import { percentOf } from '../../../shared-core/units/ratio.ts'
 import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
-import { Button } from '../../ui/button.tsx'
 import { Checkbox } from '../../ui/checkbox.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { Select } from '../../ui/select.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
 import { parsePercentUpTo } from '../parse-percent-up-to.ts'
 import { channelKindOptions } from './channel-words.ts'
@@ -65,17 +63,13 @@ export function ChannelForm({
     if ((await save.act({ channel: { ...fields, ...id } })).ok) onClose()
   }
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={channel === undefined ? 'New channel' : `Change ${channel.name}`}
+      above={above}
+      isBusy={save.isBusy}
+      onSave={() => void submit()}
       onClose={onClose}
-      actions={
-        <Button kind="primary" busy={save.isBusy} onClick={() => void submit()}>
-          Save
-        </Button>
-      }
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       <TextInput
         label="Name"
         error={at('channel.name')}
@@ -115,7 +109,7 @@ export function ChannelForm({
       <p className="quiet">
         Rates are yours to enter: local law and a licensed adviser decide which apply.
       </p>
-    </SideSheet>
+    </FormSheet>
   )
 }
 

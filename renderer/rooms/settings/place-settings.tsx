@@ -3,9 +3,8 @@ import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { Button } from '../../ui/button.tsx'
 import { EmptyState } from '../../ui/empty-state.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { Select } from '../../ui/select.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import { Table } from '../../ui/table.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
 import type { Channel, Place } from './settings-types.ts'
@@ -73,17 +72,13 @@ function PlaceForm({
     if ((await save.act({ place: { ...id, name, channelId } })).ok) onClose()
   }
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={place === undefined ? 'New place' : `Change ${place.name}`}
+      above={above}
+      isBusy={save.isBusy}
+      onSave={() => void submit()}
       onClose={onClose}
-      actions={
-        <Button kind="primary" busy={save.isBusy} onClick={() => void submit()}>
-          Save
-        </Button>
-      }
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       <TextInput
         label="Name"
         error={at('place.name')}
@@ -102,6 +97,6 @@ function PlaceForm({
         ]}
         onChange={setChannel}
       />
-    </SideSheet>
+    </FormSheet>
   )
 }

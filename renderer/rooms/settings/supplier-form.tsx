@@ -4,10 +4,8 @@ import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
-import { Button } from '../../ui/button.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import { TextArea, TextInput } from '../../ui/text-input.tsx'
 import type { Supplier } from './settings-types.ts'
 
@@ -43,21 +41,13 @@ export function SupplierForm({
     onClose()
   }
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={supplier === undefined ? 'New supplier' : `Change ${supplier.name}`}
+      above={above}
+      isBusy={save.isBusy}
+      onSave={() => days[1] !== undefined && void submit(days[1])}
       onClose={onClose}
-      actions={
-        <Button
-          kind="primary"
-          busy={save.isBusy}
-          onClick={() => days[1] !== undefined && void submit(days[1])}
-        >
-          Save
-        </Button>
-      }
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       <TextInput
         label="Name"
         error={at('supplier.name')}
@@ -89,6 +79,6 @@ export function SupplierForm({
         value={note}
         onChange={setNote}
       />
-    </SideSheet>
+    </FormSheet>
   )
 }

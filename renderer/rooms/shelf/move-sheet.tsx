@@ -2,10 +2,8 @@ import { useState } from 'react'
 import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
-import { Button } from '../../ui/button.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { Select } from '../../ui/select.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import type { Piece } from './shelf-room.tsx'
 
 /** Moves the chosen pieces to another place. */
@@ -25,17 +23,14 @@ export function MoveSheet({
     if (answer.ok) onClose()
   }
   return (
-    <SideSheet
-      open
+    <FormSheet
       title="Move pieces"
+      above={above}
+      label="Move"
+      isBusy={move.isBusy}
+      onSave={() => void submit()}
       onClose={onClose}
-      actions={
-        <Button kind="primary" busy={move.isBusy} onClick={() => void submit()}>
-          Move
-        </Button>
-      }
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       <p>{codes}</p>
       <Select
         label="To"
@@ -45,6 +40,6 @@ export function MoveSheet({
         options={places.map(({ id, name: label }) => ({ value: id, label }))}
         onChange={setPlace}
       />
-    </SideSheet>
+    </FormSheet>
   )
 }

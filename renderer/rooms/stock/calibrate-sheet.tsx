@@ -5,10 +5,8 @@ import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
-import { Button } from '../../ui/button.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import type { MaterialDetail } from './material-page.tsx'
 
 /** Keeps a weighing of counted beads, so that grams of this colour turn into beads by the workshop's own scale. */
@@ -37,17 +35,14 @@ export function CalibrateSheet({
     if (answer.ok) onClose()
   }
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={`Weigh counted ${material.name}`}
+      above={above}
+      label="Keep this weighing"
+      isBusy={add.isBusy}
+      onSave={() => void submit()}
       onClose={onClose}
-      actions={
-        <Button kind="primary" busy={add.isBusy} onClick={() => void submit()}>
-          Keep this weighing
-        </Button>
-      }
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       <p className="quiet">
         Count the beads onto an empty dish. A hundred give about one in a hundred; every weighing
         you add narrows it.
@@ -84,6 +79,6 @@ export function CalibrateSheet({
         parse={(text) => parseMass(text, { decimal })}
         onText={(text, value) => setTare([text, value])}
       />
-    </SideSheet>
+    </FormSheet>
   )
 }

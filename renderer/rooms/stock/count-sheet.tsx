@@ -2,11 +2,9 @@ import { useState } from 'react'
 import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
-import { Button } from '../../ui/button.tsx'
 import { FigureList } from '../../ui/figure-list.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
 import type { MaterialDetail } from './material-page.tsx'
 import { quantityParser, unitWords } from './quantity-parser.ts'
@@ -39,21 +37,14 @@ export function CountSheet({
   }
   const isUnderTare = quantity !== undefined && quantity < 0
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={`${isWeighed ? 'Weigh' : 'Count'} ${material.name}`}
+      above={above}
+      label="Set what is on hand"
+      isBusy={count.isBusy}
+      onSave={() => quantity !== undefined && void submit(quantity)}
       onClose={onClose}
-      actions={
-        <Button
-          kind="primary"
-          busy={count.isBusy}
-          onClick={() => quantity !== undefined && void submit(quantity)}
-        >
-          Set what is on hand
-        </Button>
-      }
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       <QuantityInput
         label={isWeighed ? 'The scale shows' : 'Counted'}
         hint={tareMg > 0 ? `The empty tube, ${format.mass(tareMg)}, is taken off.` : undefined}
@@ -111,6 +102,6 @@ export function CountSheet({
         value={note}
         onChange={setNote}
       />
-    </SideSheet>
+    </FormSheet>
   )
 }

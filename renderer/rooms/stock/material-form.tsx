@@ -4,10 +4,9 @@ import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import { TextArea, TextInput } from '../../ui/text-input.tsx'
 import {
   fieldsOf,
@@ -57,22 +56,18 @@ function OpenForm({
     if (material === undefined) go({ room: 'stock', id: answer.value.id })
   }
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={material === undefined ? 'New material' : `Change ${material.name}`}
-      onClose={onClose}
-      actions={
-        <>
-          <Button kind="primary" busy={save.isBusy} onClick={() => void submit()}>
-            Save
-          </Button>
-          <Button kind="quiet" onClick={onClose}>
-            Leave it
-          </Button>
-        </>
+      above={above}
+      isBusy={save.isBusy}
+      onSave={() => void submit()}
+      others={
+        <Button kind="quiet" onClick={onClose}>
+          Leave it
+        </Button>
       }
+      onClose={onClose}
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       {material === undefined && (
         <SegmentedChoice
           label="Kind"
@@ -129,7 +124,7 @@ function OpenForm({
         value={fields.note}
         onChange={(note) => set({ note })}
       />
-    </SideSheet>
+    </FormSheet>
   )
 }
 

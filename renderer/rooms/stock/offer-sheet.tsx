@@ -5,10 +5,10 @@ import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button } from '../../ui/button.tsx'
-import { Notice, RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
+import { Notice } from '../../ui/notice.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import { SupplierForm } from '../settings/supplier-form.tsx'
 import type { MaterialDetail } from './material-page.tsx'
 import { someParser, unitWords } from './quantity-parser.ts'
@@ -45,17 +45,13 @@ export function OfferSheet({
     if ((await save.act({ offer })).ok) onClose()
   }
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={`A pack of ${material.name}`}
+      above={above}
+      isBusy={save.isBusy}
+      onSave={() => void submit()}
       onClose={onClose}
-      actions={
-        <Button kind="primary" busy={save.isBusy} onClick={() => void submit()}>
-          Save
-        </Button>
-      }
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       {suppliers.length === 0 && (
         <Notice
           title="No supplier yet"
@@ -97,6 +93,6 @@ export function OfferSheet({
         parse={(text) => parseMoney(text, { currency: format.currency, decimal: format.decimal })}
         onText={(text, value) => setPrice([text, value?.amountMinor])}
       />
-    </SideSheet>
+    </FormSheet>
   )
 }

@@ -4,12 +4,10 @@ import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
-import { Button } from '../../ui/button.tsx'
 import { DateInput } from '../../ui/date-input.tsx'
-import { RefusalNotice } from '../../ui/notice.tsx'
+import { FormSheet } from '../../ui/form-sheet.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { Select } from '../../ui/select.tsx'
-import { SideSheet } from '../../ui/side-sheet.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
 import type { MaterialDetail } from './material-page.tsx'
 import { someParser, unitWords } from './quantity-parser.ts'
@@ -60,17 +58,14 @@ export function ReceiveSheet({
     label: name,
   }))
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={`Take in ${material.name}`}
+      above={above}
+      label="Take it in"
+      isBusy={receive.isBusy}
+      onSave={() => void submit()}
       onClose={onClose}
-      actions={
-        <Button kind="primary" busy={receive.isBusy} onClick={() => void submit()}>
-          Take it in
-        </Button>
-      }
     >
-      {above !== undefined && <RefusalNotice refusal={above} />}
       <QuantityInput
         label="How much"
         error={at('quantity')}
@@ -120,6 +115,6 @@ export function ReceiveSheet({
         value={boughtOn}
         onChange={setBoughtOn}
       />
-    </SideSheet>
+    </FormSheet>
   )
 }

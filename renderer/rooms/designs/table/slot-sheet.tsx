@@ -40,7 +40,7 @@ export function SlotSheet({
       onClose={onClose}
       actions={
         <>
-          <Button kind="primary" icon="check" keeps onClick={keep}>
+          <Button kind="primary" icon="check" onClick={keep}>
             Keep
           </Button>
           <Button

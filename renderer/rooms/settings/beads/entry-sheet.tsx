@@ -1,8 +1,7 @@
 import type { ReactNode } from 'react'
 import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { Button } from '../../../ui/button.tsx'
-import { RefusalNotice } from '../../../ui/notice.tsx'
-import { SideSheet } from '../../../ui/side-sheet.tsx'
+import { FormSheet } from '../../../ui/form-sheet.tsx'
 import type { FormEntry } from './table-words.ts'
 
 type EntryAct = Readonly<{ isBusy: boolean; run: () => Promise<void> }>
@@ -23,30 +22,29 @@ type EntrySheetProps = Readonly<{
 export function EntrySheet(props: EntrySheetProps) {
   const { title, origin, refusal, save, remove, onClose, children } = props
   return (
-    <SideSheet
-      open
+    <FormSheet
       title={title}
-      onClose={onClose}
-      actions={
-        <>
-          <Button kind="primary" icon="check" busy={save.isBusy} onClick={() => void save.run()}>
-            {origin === 'reference' ? 'Use my figures' : 'Save'}
+      above={refusal}
+      label={origin === 'reference' ? 'Use my figures' : 'Save'}
+      icon="check"
+      isBusy={save.isBusy}
+      onSave={() => void save.run()}
+      others={
+        origin !== undefined &&
+        origin !== 'reference' && (
+          <Button
+            kind="danger"
+            icon="remove"
+            busy={remove.isBusy}
+            onClick={() => void remove.run()}
+          >
+            {origin === 'replaces' ? 'Back to the table’s' : 'Remove'}
           </Button>
-          {origin !== undefined && origin !== 'reference' && (
-            <Button
-              kind="danger"
-              icon="remove"
-              busy={remove.isBusy}
-              onClick={() => void remove.run()}
-            >
-              {origin === 'replaces' ? 'Back to the table’s' : 'Remove'}
-            </Button>
-          )}
-        </>
+        )
       }
+      onClose={onClose}
     >
-      {refusal !== undefined && <RefusalNotice refusal={refusal} />}
       {children}
-    </SideSheet>
+    </FormSheet>
   )
 }
