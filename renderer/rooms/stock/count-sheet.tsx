@@ -18,7 +18,7 @@ export function CountSheet({
   onClose,
 }: Readonly<{ detail: MaterialDetail; lot: LotRow; onClose: () => void }>) {
   const format = useFormat()
-  const { material, beadsPerGram } = detail
+  const { material } = detail
   const isWeighed = material.unit === 'mg'
   const tareMg = isWeighed ? (material.tareMg ?? 0) : 0
   const [text, setText] = useState('')
@@ -63,37 +63,7 @@ export function CountSheet({
           setTyped(value)
         }}
       />
-      <FigureList
-        figures={[
-          {
-            label: 'On hand then',
-            value:
-              quantity === undefined || isUnderTare
-                ? '–'
-                : format.quantity(quantity, material.unit),
-          },
-          { label: 'By the books', value: format.quantity(lot.onHand, material.unit) },
-          {
-            label: 'Difference',
-            value:
-              quantity === undefined || isUnderTare
-                ? '–'
-                : format.quantity(quantity - lot.onHand, material.unit),
-          },
-          ...(beadsPerGram === null || quantity === undefined || isUnderTare
-            ? []
-            : [
-                {
-                  label: 'Beads',
-                  value: format.count(Math.round((quantity / 1000) * beadsPerGram.value)),
-                  basis: beadsPerGram.basis,
-                  range: format.range(beadsPerGram, (rate) =>
-                    format.count(Math.round((quantity / 1000) * rate)),
-                  ),
-                },
-              ]),
-        ]}
-      />
+      <CountFigures detail={detail} lot={lot} quantity={isUnderTare ? undefined : quantity} />
       <TextInput
         label="Why it differs"
         error={at('note')}
@@ -103,5 +73,44 @@ export function CountSheet({
         onChange={setNote}
       />
     </FormSheet>
+  )
+}
+
+type CountFiguresProps = Readonly<{
+  detail: MaterialDetail
+  lot: LotRow
+  /** What was weighed or counted, in the material's unit; `undefined` while that is not known. */
+  quantity: number | undefined
+}>
+
+/** What the lot becomes, beside what the books say. */
+function CountFigures({ detail, lot, quantity }: CountFiguresProps) {
+  const format = useFormat()
+  const { unit } = detail.material
+  const { beadsPerGram } = detail
+  const write = (amount: number | undefined) =>
+    amount === undefined ? '–' : format.quantity(amount, unit)
+  const beads = (mg: number, perGram: number) => format.count(Math.round((mg / 1000) * perGram))
+  return (
+    <FigureList
+      figures={[
+        { label: 'On hand then', value: write(quantity) },
+        { label: 'By the books', value: write(lot.onHand) },
+        {
+          label: 'Difference',
+          value: write(quantity === undefined ? undefined : quantity - lot.onHand),
+        },
+        ...(beadsPerGram === null || quantity === undefined
+          ? []
+          : [
+              {
+                label: 'Beads',
+                value: beads(quantity, beadsPerGram.value),
+                basis: beadsPerGram.basis,
+                range: format.range(beadsPerGram, (rate) => beads(quantity, rate)),
+              },
+            ]),
+      ]}
+    />
   )
 }

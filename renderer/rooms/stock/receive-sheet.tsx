@@ -22,16 +22,14 @@ export function ReceiveSheet({
   const format = useFormat()
   const { material } = detail
   const shop = useCall('workshop.read', {})
-  const [quantityText, setQuantityText] = useState('')
-  const [quantity, setQuantity] = useState<number>()
-  const [costText, setCostText] = useState('')
-  const [costMinor, setCost] = useState<number>()
+  const [quantity, setQuantity] = useState<readonly [string, number | undefined]>(['', undefined])
+  const [cost, setCost] = useState<readonly [string, number | undefined]>(['', undefined])
   const [dyeLot, setDyeLot] = useState('')
   const [supplier, setSupplier] = useState(NO_SUPPLIER)
   const [boughtOn, setBoughtOn] = useState(format.today)
   const receive = useAct('lots.receive', {
     said: () => `Took in ${material.name}`,
-    of: [quantityText, costText, dyeLot, supplier, boughtOn],
+    of: [quantity, cost, dyeLot, supplier, boughtOn],
   })
   const { at, above } = placeRefusal(receive.refusal, [
     'quantity',
@@ -41,14 +39,14 @@ export function ReceiveSheet({
     'boughtOn',
   ])
   async function submit() {
-    if (quantity === undefined) return
+    if (quantity[1] === undefined) return
     const answer = await receive.act({
       materialId: material.id,
-      quantity,
+      quantity: quantity[1],
       dyeLot,
       supplierId: supplier === NO_SUPPLIER ? null : supplier,
       boughtOn: boughtOn === '' ? null : boughtOn,
-      costMinor: costMinor ?? null,
+      costMinor: cost[1] ?? null,
       note: '',
     })
     if (answer.ok) onClose()
@@ -72,12 +70,9 @@ export function ReceiveSheet({
         missing="Say how much came in."
         unit={unitWords[material.unit]}
         autoFocus
-        text={quantityText}
+        text={quantity[0]}
         parse={someParser(material.unit, format)}
-        onText={(text, value) => {
-          setQuantityText(text)
-          setQuantity(value)
-        }}
+        onText={(text, value) => setQuantity([text, value])}
       />
       <TextInput
         label="Dye lot"
@@ -93,12 +88,9 @@ export function ReceiveSheet({
         error={at('costMinor')}
         optional
         unit={format.currency}
-        text={costText}
+        text={cost[0]}
         parse={(text) => parseMoney(text, { currency: format.currency, decimal: format.decimal })}
-        onText={(text, value) => {
-          setCostText(text)
-          setCost(value?.amountMinor)
-        }}
+        onText={(text, value) => setCost([text, value?.amountMinor])}
       />
       <Select
         label="Supplier"
