@@ -9,7 +9,8 @@ import { Button, ButtonLink } from '../../ui/button.tsx'
 import { DateInput } from '../../ui/date-input.tsx'
 import { EmptyState } from '../../ui/empty-state.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
-import { TextArea, TextInput } from '../../ui/text-input.tsx'
+import { TextInput } from '../../ui/text-input.tsx'
+import { NoteInput } from '../note-input.tsx'
 import { CoverView } from './cover-view.tsx'
 import {
   blankDraft,
@@ -143,11 +144,8 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
           </div>
           {cover.refusal !== undefined && <RefusalNotice refusal={cover.refusal} />}
           {cover.value !== undefined && <CoverView cover={cover.value} format={format} />}
-          <TextArea
-            label="Note"
+          <NoteInput
             error={at('order.note')}
-            longest={2_000}
-            optional
             rows={2}
             value={draft.note}
             onChange={(note) => set({ note })}

@@ -6,7 +6,8 @@ import { useAct } from '../../app/use-act.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { FormSheet } from '../../ui/form-sheet.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
-import { TextArea, TextInput } from '../../ui/text-input.tsx'
+import { TextInput } from '../../ui/text-input.tsx'
+import { NoteInput } from '../note-input.tsx'
 import type { Supplier } from './settings-types.ts'
 
 /** A supplier: who, how long they take. */
@@ -70,15 +71,7 @@ export function SupplierForm({
         }
         onText={(text, value) => setDays([text, value])}
       />
-      <TextArea
-        label="Note"
-        error={at('supplier.note')}
-        longest={2_000}
-        optional
-        rows={3}
-        value={note}
-        onChange={setNote}
-      />
+      <NoteInput error={at('supplier.note')} value={note} onChange={setNote} />
     </FormSheet>
   )
 }

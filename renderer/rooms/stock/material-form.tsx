@@ -8,6 +8,7 @@ import { FormSheet } from '../../ui/form-sheet.tsx'
 import { QuantityInput } from '../../ui/quantity-input.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { TextArea, TextInput } from '../../ui/text-input.tsx'
+import { NoteInput } from '../note-input.tsx'
 import {
   fieldsOf,
   kindPatch,
@@ -115,12 +116,8 @@ function OpenForm({
           onChange={(declaration) => set({ declaration })}
         />
       )}
-      <TextArea
-        label="Note"
+      <NoteInput
         error={at('material.note')}
-        longest={2_000}
-        optional
-        rows={3}
         value={fields.note}
         onChange={(note) => set({ note })}
       />

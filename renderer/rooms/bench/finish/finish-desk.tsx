@@ -10,7 +10,7 @@ import { Button } from '../../../ui/button.tsx'
 import { DateInput } from '../../../ui/date-input.tsx'
 import { RefusalNotice } from '../../../ui/notice.tsx'
 import { Select } from '../../../ui/select.tsx'
-import { TextArea } from '../../../ui/text-input.tsx'
+import { NoteInput } from '../../note-input.tsx'
 import { bookingWords } from './booking-words.ts'
 import {
   type BenchRead,
@@ -86,15 +86,7 @@ export function FinishDesk({
             onChange={setMadeOn}
           />
         </FinishFields>
-        <TextArea
-          label="Note"
-          error={at('note')}
-          longest={2_000}
-          optional
-          rows={2}
-          value={note}
-          onChange={setNote}
-        />
+        <NoteInput error={at('note')} rows={2} value={note} onChange={setNote} />
         {elsewhere.map((fault) => (
           <RefusalNotice key={`${fault.code} ${fault.field}`} refusal={fault} />
         ))}
