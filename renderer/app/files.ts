@@ -1,4 +1,5 @@
 import type { Answer } from '../../shared-core/contract/calls.ts'
+import { refusalWords } from '../ui/refusal-words.ts'
 import { showToast } from '../ui/toast-store.ts'
 import { bridge } from './bridge.ts'
 
@@ -25,7 +26,7 @@ export async function pickFile(
 export async function saveFile(title: string, { fileName, base64 }: FileBytes): Promise<boolean> {
   const answer = await bridge.shell('file.save', { title, file: { fileName, base64 } })
   if (!answer.ok) {
-    showToast({ tone: 'refused', text: `${answer.error.message} ${answer.error.next}` })
+    showToast({ tone: 'refused', text: refusalWords(answer.error) })
     return false
   }
   if (answer.value.kind === 'cancelled') return false
@@ -41,6 +42,6 @@ export async function saveFile(title: string, { fileName, base64 }: FileBytes): 
 export async function viewFile({ fileName, base64 }: FileBytes): Promise<boolean> {
   const answer = await bridge.shell('file.view', { file: { fileName, base64 } })
   if (answer.ok) return true
-  showToast({ tone: 'refused', text: `${answer.error.message} ${answer.error.next}` })
+  showToast({ tone: 'refused', text: refusalWords(answer.error) })
   return false
 }

@@ -1,4 +1,5 @@
 import type { Refusal } from '../../shared-core/refusal.ts'
+import { refusalWords } from '../ui/refusal-words.ts'
 
 /** A refusal parted among the fields that are shown: what stands at each, and what is told above them all. */
 export type PlacedRefusal<F extends string> = Readonly<{
@@ -17,7 +18,7 @@ export function placeRefusal<F extends string>(
   const where = `${refusal?.field ?? ''}.`
   const found = fields.find((field) => where.startsWith(`${field}.`))
   return {
-    at: (field) => (refusal && field === found ? `${refusal.message} ${refusal.next}` : undefined),
+    at: (field) => (refusal && field === found ? refusalWords(refusal) : undefined),
     above: found === undefined ? refusal : undefined,
   }
 }

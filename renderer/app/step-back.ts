@@ -1,3 +1,4 @@
+import { refusalWords } from '../ui/refusal-words.ts'
 import { showToast } from '../ui/toast-store.ts'
 import { bridge } from './bridge.ts'
 import { refreshAfter } from './refresh.ts'
@@ -30,7 +31,7 @@ async function step(
 ): Promise<void> {
   const answer = await bridge.request(name, {})
   if (!answer.ok) {
-    showToast({ tone: 'refused', text: `${answer.error.message} ${answer.error.next}` })
+    showToast({ tone: 'refused', text: refusalWords(answer.error) })
     return
   }
   await refreshAfter(name)

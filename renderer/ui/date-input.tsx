@@ -10,8 +10,9 @@ import { parseDay } from '../../shared-core/units/parse-day.ts'
 import { IconButton } from './button.tsx'
 import { Field, type FieldSays } from './field.tsx'
 import './date-input.css'
+import { refusalWords } from './refusal-words.ts'
 
-type DateInputProps = FieldSays &
+type DateInputProps = Omit<FieldSays, 'missing'> &
   Readonly<{
     /** `2026-12-04`, or empty. */
     value: string
@@ -35,7 +36,7 @@ export function DateInput({ label, hint, error, optional, labelHidden, ...rest }
   return (
     <Field
       {...{ label, hint, optional, labelHidden }}
-      error={isRefused ? `${read.error.message} ${read.error.next}` : error}
+      error={isRefused ? refusalWords(read.error) : error}
     >
       {(control) => (
         <>

@@ -2,6 +2,7 @@ import type { Ref } from 'react'
 import type { ParseResult } from '../../shared-core/units/parse-options.ts'
 import { Field, type FieldSays } from './field.tsx'
 import './quantity-input.css'
+import { refusalWords } from './refusal-words.ts'
 
 type QuantityInputProps<T> = Omit<FieldSays, 'error' | 'missing'> &
   Readonly<{
@@ -41,8 +42,7 @@ export function QuantityInput<T>({
   ref,
 }: QuantityInputProps<T>) {
   const result = text.trim() === '' ? undefined : parse(text)
-  const refusal =
-    result?.ok === false ? `${result.error.message} ${result.error.next}`.trim() : undefined
+  const refusal = result?.ok === false ? refusalWords(result.error) : undefined
   const understood = result?.ok === true ? result.value.understood : ''
   const lacks = text.trim() === '' ? (missing ?? undefined) : undefined
   return (

@@ -2,13 +2,7 @@ import type { InputHTMLAttributes, Ref } from 'react'
 import { Field, type FieldSays } from './field.tsx'
 import { tooLong } from './too-long.ts'
 
-type Missing = Readonly<{
-  /** What is said of it when it was left empty, once the rest is to be kept; a text may be empty otherwise. */
-  missing?: string | undefined
-}>
-
-type TextInputProps = Omit<FieldSays, 'missing'> &
-  Missing &
+type TextInputProps = FieldSays &
   Readonly<{
     value: string
     onChange: (value: string) => void
@@ -73,8 +67,7 @@ export function TextArea({
   onChange,
   longest,
   rows = 4,
-}: Omit<FieldSays, 'missing'> &
-  Missing &
+}: FieldSays &
   Readonly<{
     value: string
     onChange: (value: string) => void
@@ -101,6 +94,7 @@ export function TextArea({
   )
 }
 
+/** A text may be empty unless `missing` says what is lacking then. */
 function lacking(text: string, missing: string | undefined): string | undefined {
   return text.trim() === '' ? missing : undefined
 }

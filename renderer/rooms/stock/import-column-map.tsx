@@ -1,3 +1,4 @@
+import { refusalWords } from '../../ui/refusal-words.ts'
 import { Select } from '../../ui/select.tsx'
 import { isOfColumn, refusedColumn } from './import-faults.ts'
 import { columnOptions, type StockColumn, type StockPreview } from './import-words.ts'
@@ -25,7 +26,7 @@ export function ColumnMap({
             <Select
               label={`What “${heading}” holds`}
               labelHidden
-              error={at === refused ? `${fault?.message} ${fault?.next}` : undefined}
+              error={fault && at === refused ? refusalWords(fault) : undefined}
               value={columns[at] ?? 'ignore'}
               options={columnOptions}
               onChange={(column) => change(at, column)}

@@ -7,6 +7,7 @@ import { parseThread } from '../../../../shared-core/units/parse-length.ts'
 import { parseMass } from '../../../../shared-core/units/parse-mass.ts'
 import type { DecimalMark } from '../../../../shared-core/units/parse-options.ts'
 import { QuantityInput } from '../../../ui/quantity-input.tsx'
+import { refusalWords } from '../../../ui/refusal-words.ts'
 import { parseUnits } from '../../parse-units.ts'
 import { type BenchRead, EMPTY, type FinishDraft, type Typed } from './finish-draft.ts'
 
@@ -135,5 +136,5 @@ function Tubes({ read, draft, onDraft, faultAt, decimal }: FieldsProps) {
 }
 
 function faultWords(fault: Refusal | undefined): string | undefined {
-  return fault && `${fault.message} ${fault.next}`
+  return fault && refusalWords(fault)
 }

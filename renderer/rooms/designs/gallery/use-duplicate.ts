@@ -2,6 +2,7 @@ import type { Refusal } from '../../../../shared-core/refusal.ts'
 import { refusalOf } from '../../../app/refusal-error.ts'
 import { useAct } from '../../../app/use-act.ts'
 import { ask } from '../../../app/use-call.ts'
+import { refusalWords } from '../../../ui/refusal-words.ts'
 import { showToast } from '../../../ui/toast-store.ts'
 import { copyName } from './copy-name.ts'
 
@@ -35,6 +36,6 @@ export function useDuplicate(takenNames: readonly string[]) {
   return duplicate
 }
 
-function refused({ message, next }: Refusal): undefined {
-  showToast({ tone: 'refused', text: `${message} ${next}` })
+function refused(refusal: Refusal): undefined {
+  showToast({ tone: 'refused', text: refusalWords(refusal) })
 }

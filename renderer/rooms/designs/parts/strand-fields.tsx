@@ -2,6 +2,7 @@ import type { DesignBody, Panel, Strand } from '../../../../shared-core/design/d
 import { parseStrandBeads } from '../../../../shared-core/stitches/strand/parse-strand-beads.ts'
 import { parseCount } from '../../../../shared-core/units/parse-count.ts'
 import type { Format } from '../../../app/format.ts'
+import { refusalWords } from '../../../ui/refusal-words.ts'
 import { SegmentedChoice } from '../../../ui/segmented-choice.tsx'
 import { Select } from '../../../ui/select.tsx'
 import { beadsInRow, rowWithBeads } from './anchor-rows.ts'
@@ -48,7 +49,7 @@ export function StrandFields({ strand, body, format, onChange, onTry }: StrandFi
         longest={20_000}
         refuse={(text) => {
           const read = parseStrandBeads(text, slots)
-          return read.ok ? undefined : `${read.error.message} ${read.error.next}`
+          return read.ok ? undefined : refusalWords(read.error)
         }}
         onTry={(text) => {
           const read = text === undefined ? undefined : parseStrandBeads(text, slots)

@@ -2,6 +2,7 @@ import { beadExtent } from '../../../../shared-core/chart/bead-extent.ts'
 import { copyCells } from '../../../../shared-core/chart/edits/clip.ts'
 import { rectangleSpans } from '../../../../shared-core/chart/edits/draw-rectangle.ts'
 import { stitchName } from '../../../../shared-core/chart/stitch-name.ts'
+import { refusalWords } from '../../../ui/refusal-words.ts'
 import { minus, plus } from './cells.ts'
 import { mirrorSelection, moveSelection, pasteAt, takeAway } from './selection-edits.ts'
 import type { TableAct } from './table-acts.ts'
@@ -16,7 +17,7 @@ export abstract class TableSelection extends TableBase {
     const { cell, selection } = this.state
     const box = this.toChart(selection ?? { from: cell, to: cell })
     const done = act.do(this.chart(), { ...box, slot: this.slot() })
-    if (!done.ok) this.set({ told: `${done.error.message} ${done.error.next}` })
+    if (!done.ok) this.set({ told: refusalWords(done.error) })
     else this.draw(act.label, done.value)
   }
 
