@@ -6,15 +6,12 @@ import { useAct } from '../../app/use-act.ts'
 import { useCall } from '../../app/use-call.ts'
 import { useFormat } from '../../app/use-format.ts'
 import { Button, ButtonLink } from '../../ui/button.tsx'
-import { DateInput } from '../../ui/date-input.tsx'
 import { EmptyState } from '../../ui/empty-state.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
-import { TextInput } from '../../ui/text-input.tsx'
 import { NoteInput } from '../note-input.tsx'
 import { CoverView } from './cover-view.tsx'
 import {
   blankDraft,
-  blankLine,
   coverInputOf,
   draftOf,
   inputOf,
@@ -22,7 +19,7 @@ import {
   type LineDraft,
   type OrderDraft,
 } from './order-draft.ts'
-import { OrderLine } from './order-line.tsx'
+import { OrderHead, OrderLines, orderFieldNames } from './order-fields.tsx'
 
 /** Enters an order, or changes one; stock's answer follows while it is typed. */
 export function OrderForm({ id }: Readonly<{ id?: string }>) {
@@ -54,12 +51,7 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
     said: ({ code }) => (id === undefined ? `Entered ${code}` : `Saved ${code}`),
     of: draft,
   })
-  const { at, above } = placeRefusal(save.refusal, [
-    'order.customer',
-    'order.promisedOn',
-    'order.dueOn',
-    'order.note',
-  ])
+  const { at, above } = placeRefusal(save.refusal, orderFieldNames)
   const set = (patch: Partial<OrderDraft>) => setDraft((now) => ({ ...now, ...patch }))
   const setLine = (key: number, patch: Partial<LineDraft>) =>
     setDraft((now) => ({
@@ -67,7 +59,6 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
       lines: now.lines.map((line) => (line.key === key ? { ...line, ...patch } : line)),
     }))
   const input = inputOf(draft)
-  const isBlank = draft.lines.every(({ designId }) => designId === null)
   async function submit() {
     if (input === null || !isChosen(draft)) return
     const answer = await save.act({ ...(id === undefined ? {} : { id }), order: input })
@@ -96,52 +87,8 @@ function Form({ initial, id }: Readonly<{ initial: OrderDraft; id?: string }>) {
       ) : (
         <div className="order-form">
           {above !== undefined && <RefusalNotice refusal={above} />}
-          <div className="order-head">
-            <TextInput
-              label="For"
-              error={at('order.customer')}
-              missing="Say who it is for."
-              longest={120}
-              hint="A shop, a market or an order number."
-              value={draft.customer}
-              onChange={(customer) => set({ customer })}
-            />
-            <DateInput
-              label="Promised on"
-              error={at('order.promisedOn')}
-              today={format.today}
-              value={draft.promisedOn}
-              onChange={(promisedOn) => set({ promisedOn })}
-            />
-            <DateInput
-              label="Due"
-              error={at('order.dueOn')}
-              today={format.today}
-              value={draft.dueOn}
-              onChange={(dueOn) => set({ dueOn })}
-            />
-          </div>
-          <ol className="order-lines">
-            {draft.lines.map((line, index) => (
-              <OrderLine
-                key={line.key}
-                line={line}
-                isNeeded={index === 0 && isBlank}
-                designs={designs ?? []}
-                onChange={(patch) => setLine(line.key, patch)}
-                onRemove={
-                  draft.lines.length === 1
-                    ? undefined
-                    : () => set({ lines: draft.lines.filter(({ key }) => key !== line.key) })
-                }
-              />
-            ))}
-          </ol>
-          <div>
-            <Button icon="add" onClick={() => set({ lines: [...draft.lines, blankLine()] })}>
-              Another design
-            </Button>
-          </div>
+          <OrderHead {...{ draft, set, at }} today={format.today} />
+          <OrderLines {...{ draft, set, setLine }} designs={designs ?? []} />
           {cover.refusal !== undefined && <RefusalNotice refusal={cover.refusal} />}
           {cover.value !== undefined && <CoverView cover={cover.value} format={format} />}
           <NoteInput

@@ -15,7 +15,7 @@ import { SwapSlots } from '../colourways/swap-slots.tsx'
 import type { PlainReading } from '../reading/plain-reading.ts'
 import { beadOptions, kindOptions } from './material-options.ts'
 import type { Colourway, DesignDetail, Fillings, MaterialRow } from './open-design.ts'
-import { slotBeads } from './slot-beads.ts'
+import { type SlotBead, slotBeads } from './slot-beads.ts'
 import '../colourways/colourways.css'
 
 type ColourwaySheetProps = Readonly<{
@@ -61,11 +61,10 @@ export function ColourwaySheet({
     setFillings(materialId === null ? rest : { ...rest, [key]: materialId })
   }
   async function keep() {
-    const wanted = name.trim()
     const saved = await save.act({
       designId: design.id,
       ...(colourway === undefined ? {} : { id: colourway.id }),
-      name: wanted,
+      name: name.trim(),
       materials: knownKeys(design, fillings),
     })
     if (!saved.ok) return
@@ -113,16 +112,11 @@ export function ColourwaySheet({
             `Slot ${bead.slot.label}, ${bead.slot.name}`,
             beadOptions(materials, bead.slot, format),
           )}
-          <details>
-            <summary>{`Beads like ${bead.material?.name ?? bead.slot.name}`}</summary>
-            <NearList
-              label={`slot ${bead.slot.label}`}
-              beads={nearBeads(bead, materials, needOf(reading, bead.slot.label))}
-              unitName={design.body.unitName}
-              format={format}
-              onChoose={(id) => choose(slotKey(bead.slot.label), id)}
-            />
-          </details>
+          <LikeIt
+            {...{ bead, materials, reading, format }}
+            unitName={design.body.unitName}
+            onChoose={(id) => choose(slotKey(bead.slot.label), id)}
+          />
         </div>
       ))}
       <SwapSlots palette={palette} fillings={fillings} onChange={setFillings} />
@@ -145,6 +139,32 @@ export function ColourwaySheet({
   )
 }
 
+/** Other beads of the stock that come near the one in a slot, folded away until they are wanted. */
+function LikeIt({
+  bead,
+  materials,
+  reading,
+  unitName,
+  format,
+  onChoose,
+}: Pick<ColourwaySheetProps, 'materials' | 'reading' | 'format'> &
+  Readonly<{ bead: SlotBead; unitName: string; onChoose: (materialId: string) => void }>) {
+  const { label, name } = bead.slot
+  return (
+    <details>
+      <summary>{`Beads like ${bead.material?.name ?? name}`}</summary>
+      <NearList
+        label={`slot ${label}`}
+        beads={nearBeads(bead, materials, needOf(reading, label))}
+        unitName={unitName}
+        format={format}
+        onChoose={onChoose}
+      />
+    </details>
+  )
+}
+
+/** What a unit needs of a slot's bead, mg. */
 function needOf(reading: PlainReading | undefined, label: string): number {
   return reading?.counts.find((slot) => slot.label === label)?.needMg.value ?? 0
 }
