@@ -15,6 +15,8 @@ export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: 
   const { refusal, refuse } = useHeldRefusal([note, draft.body])
   const { at, above } = placeRefusal(refusal, ['note'])
   const form = useId()
+  // While it is being saved the sheet stays as it was pressed.
+  const isNothingNew = draft.isSaved && !isBusy
   async function save() {
     setBusy(true)
     const answer = await draft.save(note.trim())
@@ -37,7 +39,7 @@ export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: 
             kind="primary"
             icon="check"
             busy={isBusy}
-            disabled={draft.isSaved}
+            disabled={isNothingNew}
             onClick={() => void save()}
           >
             {`Save as version ${draft.version + 1}`}
@@ -46,26 +48,28 @@ export function SaveSheet({ draft, onClose }: Readonly<{ draft: Draft; onClose: 
         </>
       }
     >
-      {draft.isSaved ? (
+      {isNothingNew ? (
         <p>{`What lies on the table is version ${draft.version} as it stands.`}</p>
       ) : (
-        <p className="designs-quiet">
-          Orders and makes point at versions, so each stays as it was. You can undo past this one
-          afterwards.
-        </p>
+        <>
+          <p className="designs-quiet">
+            Orders and makes point at versions, so each stays as it was. You can undo past this one
+            afterwards.
+          </p>
+          {/* Enter presses the button, which saves or leads; the form sends nothing of its own. */}
+          <form id={form} onSubmit={(event) => event.preventDefault()}>
+            <TextInput
+              label="What is new in it"
+              error={at('note')}
+              optional
+              value={note}
+              longest={500}
+              autoFocus
+              onChange={setNote}
+            />
+          </form>
+        </>
       )}
-      {/* Enter presses the button, which saves or leads; the form sends nothing of its own. */}
-      <form id={form} onSubmit={(event) => event.preventDefault()}>
-        <TextInput
-          label="What is new in it"
-          error={at('note')}
-          optional
-          value={note}
-          longest={500}
-          autoFocus
-          onChange={setNote}
-        />
-      </form>
       {above !== undefined && <RefusalNotice refusal={above} />}
     </SideSheet>
   )
