@@ -1,6 +1,6 @@
 import type { CallInput } from '../../../shared-core/contract/calls.ts'
 import { estimated, measured } from '../../../shared-core/units/spread.ts'
-import { smallBody } from './small-workshop.ts'
+import { type SmallWorkshop, smallBody } from './small-workshop.ts'
 
 /** A bead form the reference tables do not know, measured at the bench. */
 export const tideDrop = {
@@ -40,4 +40,21 @@ export const dropMaterial = {
   ...{ code: 'TD', name: 'tide drop, slate', kind: 'bead' as const, formId: tideDrop.id },
   ...{ colourHex: '#4b5a63', finish: 'opaque' as const, lotsMatter: false, lowAt: null },
   ...{ tareMg: null, drawer: '', note: '', declaration: '' },
+}
+
+type Ask = SmallWorkshop['studio']['ask']
+
+/** Adds the form and the thread to the workshop’s own tables. */
+export async function addOwn(ask: Ask): Promise<void> {
+  await ask('tables.saveForm', { form: tideDrop })
+  await ask('tables.saveThread', { thread: saltCord })
+}
+
+/** Saves a design in that form and thread. */
+export const saveDrops = (ask: Ask) =>
+  ask('designs.save', { name: 'Drops', tags: [], body: dropBody, note: '' })
+
+/** A form as the tables list it; undefined where they have none of that id. */
+export async function formOf(ask: Ask, id: string) {
+  return (await ask('tables.list', {})).forms.find((form) => form.id === id)
 }

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { dropBody, dropMaterial, saltCord, tideDrop } from '../own-entries.ts'
+import { addOwn, dropMaterial, formOf, saltCord, saveDrops, tideDrop } from '../own-entries.ts'
 import { openSmallWorkshop, type SmallWorkshop, smallBody } from '../small-workshop.ts'
 
 let workshop: SmallWorkshop
@@ -13,22 +13,11 @@ const ask: SmallWorkshop['studio']['ask'] = (name, input) => workshop.studio.ask
 const refused: SmallWorkshop['studio']['refused'] = (name, input) =>
   workshop.studio.refused(name, input)
 
-async function formOf(id: string) {
-  return (await ask('tables.list', {})).forms.find((form) => form.id === id)
-}
-
-async function addOwn() {
-  await ask('tables.saveForm', { form: tideDrop })
-  await ask('tables.saveThread', { thread: saltCord })
-}
-
-const saveDrops = () => ask('designs.save', { name: 'Drops', tags: [], body: dropBody, note: '' })
-
 describe('tables.removeForm and tables.removeThread', () => {
   it('refuse one in use, naming what uses it', async () => {
-    await addOwn()
+    await addOwn(ask)
     await ask('materials.save', { material: dropMaterial })
-    await saveDrops()
+    await saveDrops(ask)
     expect(await refused('tables.removeForm', { id: tideDrop.id })).toMatchObject({
       code: 'in-use',
       message: expect.stringMatching(/the material tide drop, slate, and in the design Drops\.$/),
@@ -42,7 +31,7 @@ describe('tables.removeForm and tables.removeThread', () => {
 
   it('refuse one that lies on the drawing table after its version was taken back', async () => {
     const { designId } = workshop
-    await addOwn()
+    await addOwn(ask)
     const { name, tags } = await ask('designs.read', { id: designId })
     const body = { ...smallBody, threadId: saltCord.id }
     await ask('designs.save', { id: designId, name, tags, body, note: '' })
@@ -57,7 +46,7 @@ describe('tables.removeForm and tables.removeThread', () => {
 
   it('refuse one that would come back to the drawing table by redo', async () => {
     const { designId } = workshop
-    await addOwn()
+    await addOwn(ask)
     await ask('drafts.open', { designId })
     await ask('drafts.stroke', {
       ...{ designId, position: 0 },
@@ -76,14 +65,14 @@ describe('tables.removeForm and tables.removeThread', () => {
   })
 
   it('take one away that nothing uses, once', async () => {
-    await addOwn()
+    await addOwn(ask)
     await ask('tables.removeForm', { id: tideDrop.id })
-    expect(await formOf(tideDrop.id)).toBeUndefined()
+    expect(await formOf(ask, tideDrop.id)).toBeUndefined()
     expect(await refused('tables.removeForm', { id: tideDrop.id })).toMatchObject({
       code: 'not-found',
     })
     await ask('tables.saveForm', { form: tideDrop })
-    expect(await formOf(tideDrop.id)).toMatchObject({ origin: 'own' })
+    expect(await formOf(ask, tideDrop.id)).toMatchObject({ origin: 'own' })
   })
 
   it('leave the reference tables alone', async () => {

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { referenceTables } from '../../../../shared-core/beads/bead-tables.ts'
 import { measured } from '../../../../shared-core/units/spread.ts'
-import { dropBody, dropMaterial, saltCord, tideDrop } from '../own-entries.ts'
+import { addOwn, dropMaterial, formOf, saltCord, saveDrops, tideDrop } from '../own-entries.ts'
 import { openSmallWorkshop, orderFor, type SmallWorkshop } from '../small-workshop.ts'
 
 let workshop: SmallWorkshop
@@ -24,20 +24,9 @@ const ownCylinder = {
 }
 const { evidence: _, ...cylinder } = { evidence: '', ...ownCylinder }
 
-async function formOf(id: string) {
-  return (await ask('tables.list', {})).forms.find((form) => form.id === id)
-}
-
-async function addOwn() {
-  await ask('tables.saveForm', { form: tideDrop })
-  await ask('tables.saveThread', { thread: saltCord })
-}
-
-const saveDrops = () => ask('designs.save', { name: 'Drops', tags: [], body: dropBody, note: '' })
-
 describe('tables.list', () => {
   it('gives every form and thread with where it comes from, how well it is known and what uses it', async () => {
-    await addOwn()
+    await addOwn(ask)
     const { forms, threads } = await ask('tables.list', {})
     expect(forms).toHaveLength(referenceTables.forms.length + 1)
     expect(threads).toHaveLength(referenceTables.threads.length + 1)
@@ -47,7 +36,7 @@ describe('tables.list', () => {
       evidence: 'own',
       uses: { materials: 0, designs: 0 },
     })
-    expect(await formOf('cylinder-11/0')).toMatchObject({
+    expect(await formOf(ask, 'cylinder-11/0')).toMatchObject({
       origin: 'reference',
       evidence: 'several-sources',
       uses: { materials: 2, designs: 1 },
@@ -88,7 +77,7 @@ describe('tables.saveForm', () => {
   })
 
   it('lets materials, designs, bills, prices, promises and sheets use it like any other', async () => {
-    await addOwn()
+    await addOwn(ask)
     const { id: materialId } = await ask('materials.save', { material: dropMaterial })
     await ask('lots.receive', {
       ...{ materialId, quantity: 1_000, dyeLot: '', supplierId: null },
@@ -97,7 +86,7 @@ describe('tables.saveForm', () => {
     const { material, beadsPerGram } = await ask('materials.read', { id: materialId })
     expect(beadsPerGram).toMatchObject({ value: 15 })
     expect(material.beads).toMatchObject({ value: 15 })
-    const { id: designId } = await saveDrops()
+    const { id: designId } = await saveDrops(ask)
     const [colourway] = (await ask('designs.read', { id: designId })).colourways
     const colourwayId = colourway?.id ?? ''
     const { materials } = workshop
@@ -135,7 +124,10 @@ describe('tables.saveForm', () => {
     expect(after.thread).toBeGreaterThan(before.thread)
     // Twice the mass a bead, so about twice the grams.
     expect(after.slot / before.slot).toBeCloseTo(2, 1)
-    expect(await formOf('cylinder-11/0')).toMatchObject({ origin: 'replaces', evidence: 'own' })
+    expect(await formOf(ask, 'cylinder-11/0')).toMatchObject({
+      origin: 'replaces',
+      evidence: 'own',
+    })
     await ask('history.undo', {})
     expect(await figures()).toEqual(before)
     await ask('history.redo', {})
@@ -150,7 +142,7 @@ describe('tables.saveForm', () => {
   })
 
   it('is told as added or saved', async () => {
-    await addOwn()
+    await addOwn(ask)
     await ask('tables.saveForm', { form: { ...tideDrop, sizeLabel: '4 mm' } })
     await ask('tables.saveThread', { thread: { ...saltCord, id: 'braided-6lb', name: 'Braid' } })
     const { entries } = await ask('history.list', { limit: 4 })
@@ -165,7 +157,7 @@ describe('tables.saveForm', () => {
 
 describe('tables.take', () => {
   it('takes in what tables.own gives, and says what was new', async () => {
-    await addOwn()
+    await addOwn(ask)
     const own = await ask('tables.own', {})
     expect(own).toEqual({ forms: [tideDrop], threads: [saltCord] })
     const braid = { ...saltCord, id: 'braided-6lb', name: 'Braid as measured' }
@@ -206,7 +198,7 @@ describe('tables.take', () => {
 
 describe('a stock list', () => {
   it('finds a form of the workshop’s own by its kind and size, and a thread by its name', async () => {
-    await addOwn()
+    await addOwn(ask)
     const text = 'code;name;kind;size\nTD;slate;drop;3,5 mm\nSC;Salt cord;thread;\n'
     const file = { fileName: 'stock.csv', base64: Buffer.from(text).toString('base64') }
     const formIds = async () =>
