@@ -5,6 +5,7 @@ import { TableModel } from '../../../../renderer/rooms/designs/table/table-model
 import { type Chart, type StitchKind, slotLabel } from '../../../../shared-core/chart/chart.ts'
 import { sharedChartJson } from '../../../../shared-core/chart/shared-rows.ts'
 import type { CallOutput } from '../../../../shared-core/contract/calls.ts'
+import { designOf, panelOf } from '../../../shared-core/design/a-design.ts'
 
 type Opened = CallOutput<'drafts.open'>
 
@@ -24,30 +25,12 @@ export function openTable(
   chart: Chart,
   { clipBoard = { kept: undefined }, colours = FOUR }: Openings = {},
 ) {
-  const slot = (label: string) => ({ label, name: label, formId: 'cylinder-11/0' })
-  const body = {
-    unitName: 'pair',
-    palette: colours.map((colourHex, at) => ({
-      ...slot(slotLabel(at)),
-      colourHex,
-      finish: 'matte',
-    })),
-    parts: [
-      {
-        kind: 'panel',
-        id: 'panel',
-        name: 'Panel',
-        chart: sharedChartJson(chart),
-        formId: 'cylinder-11/0',
-        copies: 1,
-        mirrored: false,
-        route: {},
-      },
-    ],
-    extras: [],
-    threadId: 'braided-6lb',
-    needleSize: '12',
-  } as unknown as Opened['body']
+  const palette = colours.map((colourHex, at) => {
+    const label = slotLabel(at)
+    return { label, name: label, formId: 'cylinder-11/0', colourHex, finish: 'matte' } as const
+  })
+  const panel = panelOf(chart, { chart: sharedChartJson(chart) })
+  const body = designOf([panel], { unitName: 'pair', palette }) as Opened['body']
   const session = new DraftSession(
     {
       ...{ designId: 'des_000001', name: 'Drop', tags: [], version: 1, body },
