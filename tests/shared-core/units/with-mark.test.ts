@@ -82,12 +82,9 @@ it.each([
   ['parseExtent', '0', '1.5 in', '1,5 in'],
 ] as const)('%s of “%s” shows %s, or %s', (name, text, point, comma) => {
   const parse = PARSERS.find(([of]) => of === name)?.[1]
-  expect(nextOf(parse?.(text, '.') ?? { ok: true, value: { value: 0, understood: '' } })).toContain(
-    point,
-  )
-  expect(nextOf(parse?.(text, ',') ?? { ok: true, value: { value: 0, understood: '' } })).toContain(
-    comma,
-  )
+  if (parse === undefined) throw new Error(`expected ${name} among the parsers`)
+  expect(nextOf(parse(text, '.'))).toContain(point)
+  expect(nextOf(parse(text, ','))).toContain(comma)
 })
 
 it('shows both marks where none is known', () => {

@@ -20,6 +20,7 @@ describe('a stroke under way', () => {
       })
       model.step(-1, 0, true)
       model.step(0, 1, true)
+      expect(model.view().isDrawing).toBe(true)
       if (isEndedFirst) model.release()
       deed(model)
       model.up()
