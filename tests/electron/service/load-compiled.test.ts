@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
@@ -23,6 +23,8 @@ function bundle(name: string, text: string): string {
 }
 
 const kept = () => readdirSync(join(scratch, 'compiled'))
+/** The files that are kept: another number once one was written anew. */
+const keptFiles = () => kept().map((name) => statSync(join(scratch, 'compiled', name)).ino)
 const load = (file: string) => loadCompiled(file, join(scratch, 'compiled'))
 
 describe('loadCompiled', () => {
@@ -67,10 +69,14 @@ describe('loadCompiled', () => {
     const whole = bundle('whole', "exports.part = () => require('./part.cjs')")
     ;(load(whole) as { part: () => unknown }).part()
     vi.runAllTimers()
-    expect(kept()).toHaveLength(2)
+    const first = keptFiles()
+    expect(first).toHaveLength(2)
     const again = load(whole) as { part: () => unknown }
     expect(again.part()).toEqual({ n: 5 })
     expect(again.part()).toBe(again.part())
+    // What was kept was taken: nothing had to be kept anew.
+    vi.runAllTimers()
+    expect(keptFiles()).toEqual(first)
   })
 
   it('works where nothing can be kept', () => {
