@@ -43,34 +43,37 @@ test('the sample begins without a name and is there after a new start', async ()
   await second.close()
 })
 
+/** How the window, its picture and the canvas fit: the window’s size, then what is right or wrong. */
+function firstPicture(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const place = document.querySelector('.first-picture')
+    const [canvas, ...more] = place?.querySelectorAll('canvas') ?? []
+    if (place === null || canvas === undefined || more.length > 0) return 'none, or several'
+    const ratio = devicePixelRatio || 1
+    const wanted = [place.clientWidth, place.clientHeight].map((side) => Math.round(side * ratio))
+    // The last beads to be painted are those of the diamond at its middle.
+    const middle = canvas.getContext('2d')?.getImageData(canvas.width / 2, canvas.height / 2, 1, 1)
+      .data[3]
+    const isSized = canvas.width === wanted[0] && canvas.height === wanted[1]
+    const told = isSized && middle === 255 ? 'fits' : `${canvas.width}x${canvas.height}, ${middle}`
+    return `${innerWidth}x${innerHeight}: ${told}`
+  })
+}
+
 test('the first picture is shown whole, and is painted anew for another size of its place', async () => {
   const { app, page, close } = await openStudio()
-  const size = (width: number, height: number) =>
+  const size = (widthPx: number, heightPx: number) =>
     app.evaluate(
       ({ BrowserWindow }, wanted) => BrowserWindow.getAllWindows()[0]?.setContentSize(...wanted),
-      [width, height] as [number, number],
+      [widthPx, heightPx] as [number, number],
     )
-  const isFitting = () =>
-    page.evaluate(() => {
-      const place = document.querySelector('.first-picture')
-      const [canvas, ...more] = place?.querySelectorAll('canvas') ?? []
-      if (place === null || canvas === undefined || more.length > 0) return 'none, or several'
-      const ratio = devicePixelRatio || 1
-      const wanted = [place.clientWidth, place.clientHeight].map((side) => Math.round(side * ratio))
-      // The last beads to be painted are those of the diamond at its middle.
-      const middle = canvas
-        .getContext('2d')
-        ?.getImageData(canvas.width / 2, canvas.height / 2, 1, 1).data[3]
-      const isSized = canvas.width === wanted[0] && canvas.height === wanted[1]
-      return isSized && middle === 255 ? 'fits' : `${canvas.width}x${canvas.height}, ${middle}`
-    })
-  await expect.poll(isFitting).toBe('fits')
+  await expect.poll(() => firstPicture(page)).toMatch(/: fits$/)
   await page.reload()
   // In the middle of the first painting.
   await size(1_500, 900)
   await size(1_100, 760)
-  await expect.poll(isFitting).toBe('fits')
+  await expect.poll(() => firstPicture(page)).toBe('1100x760: fits')
   await size(1_280, 800)
-  await expect.poll(isFitting).toBe('fits')
+  await expect.poll(() => firstPicture(page)).toBe('1280x800: fits')
   await close()
 })
