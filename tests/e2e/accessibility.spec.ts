@@ -3,6 +3,7 @@ import { expect, type Page, test } from '@playwright/test'
 import { menuRooms } from '../../shared-core/contract/shell-commands.ts'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
+import { goTo } from './go-to.ts'
 import { openStudio, type Studio } from './studio.ts'
 
 test.describe.configure({ mode: 'default' })
@@ -16,9 +17,7 @@ async function choose(page: Page, theme: 'light' | 'dark'): Promise<void> {
 async function enter(page: Page, place: string): Promise<void> {
   // By way of nowhere, so that a place entered twice is entered anew.
   for (const hash of ['#/reports', `#/${place}`]) {
-    await page.evaluate((to) => {
-      location.hash = to
-    }, hash)
+    await goTo(page, hash)
     await page.getByRole('heading', { level: 1 }).waitFor()
   }
   await expect(page.locator('[aria-busy="true"]')).toHaveCount(0)

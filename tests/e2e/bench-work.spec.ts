@@ -6,6 +6,7 @@ import { expect, type Page, test } from '@playwright/test'
 
 import { ask } from './ask.ts'
 import { axeFaults } from './axe-faults.ts'
+import { goTo } from './go-to.ts'
 import { openRoom, press, write } from './journey/controls.ts'
 import { openStudio } from './studio.ts'
 
@@ -143,9 +144,7 @@ test('work that is given up books nothing and frees what it held', async () => {
   await page.keyboard.press('Escape')
   const { designs } = await ask(page, 'designs.list', {})
   const studs = designs.find(({ name }) => name === 'Samphire studs')
-  await page.evaluate((to) => {
-    location.hash = to
-  }, `#/designs/${studs?.id}`)
+  await goTo(page, `#/designs/${studs?.id}`)
   await page.getByRole('link', { name: 'Start a piece' }).click()
   await expect(sheet.getByText('Samphire studs')).toBeVisible()
   await sheet.getByLabel('How many').fill('nine')

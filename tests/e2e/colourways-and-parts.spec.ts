@@ -1,19 +1,14 @@
 import { expect, type Page, test } from '@playwright/test'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
+import { goTo } from './go-to.ts'
 import { beginEmpty } from './journey/begin.ts'
 import { openStudio } from './studio.ts'
-
-async function go(page: Page, address: string): Promise<void> {
-  await page.evaluate((hash) => {
-    location.hash = hash
-  }, address)
-}
 
 async function openDesign(page: Page, name: string, sub: string): Promise<string> {
   const { designs } = await ask(page, 'designs.list', { search: name })
   const id = designs[0]?.id ?? ''
-  await go(page, `#/designs/${id}/${sub}`)
+  await goTo(page, `#/designs/${id}/${sub}`)
   await page.getByRole('heading', { level: 1, name: designs[0]?.name ?? name }).waitFor()
   return id
 }
@@ -94,7 +89,7 @@ test('parts are hung, typed, undone, taken away only when said, and saved as a v
   ])
   expect(saved.body.parts[0]).toMatchObject({ mirrored: true })
 
-  await go(page, `#/designs/${id}/versions`)
+  await goTo(page, `#/designs/${id}/versions`)
   await expect(page.getByText('Fringe is new')).toBeVisible()
   await expect(page.getByText('Diamond: every second copy is mirrored now')).toBeVisible()
   await expect(page.locator('figcaption').last()).toContainText('14 beads of it ringed')
@@ -154,7 +149,7 @@ test('colourways are copied, filled from what is near, swapped, compared and rem
 test('the gallery draws whole pieces, puts the newest first and brings back what was put away', async () => {
   const studio = await openStudio({ sample: true })
   const { page } = studio
-  await go(page, '#/designs')
+  await goTo(page, '#/designs')
   await expect.poll(() => isPainted(page, '.design-card canvas')).toBe(true)
   await page.getByRole('button', { name: 'Put away Mudflat band' }).click()
   await expect(page.getByRole('link', { name: 'Mudflat band' })).toHaveCount(0)
@@ -164,7 +159,7 @@ test('the gallery draws whole pieces, puts the newest first and brings back what
   await page.getByRole('link', { name: 'Mudflat band' }).waitFor()
   await page.getByRole('button', { name: 'Duplicate Sluice cuff' }).click()
   await page.getByRole('heading', { level: 1, name: 'Sluice cuff copy' }).waitFor()
-  await go(page, '#/designs')
+  await goTo(page, '#/designs')
   await page.getByRole('combobox', { name: 'Order' }).click()
   await page.getByRole('option', { name: 'Newest first' }).click()
   await expect(page.locator('.design-card-name').first()).toHaveText('Sluice cuff copy')
@@ -197,15 +192,15 @@ test('without stock every colourway says what is missing', async () => {
     },
     note: '',
   })
-  await go(page, `#/designs/${id}/parts`)
+  await goTo(page, `#/designs/${id}/parts`)
   await page.getByText('Nothing to draw yet.').waitFor()
   await noFaults(page)
   await page.getByRole('button', { name: 'Panel', exact: true }).click()
   await expect.poll(() => isPainted(page, '.parts-picture canvas')).toBe(true)
-  await go(page, `#/designs/${id}/colourways`)
+  await goTo(page, `#/designs/${id}/colourways`)
   await page.getByText('First colourway').first().waitFor()
   await noFaults(page)
-  await go(page, `#/designs/${id}/versions`)
+  await goTo(page, `#/designs/${id}/versions`)
   await page.getByText('There is one version so far.').waitFor()
   await noFaults(page)
   await studio.close()

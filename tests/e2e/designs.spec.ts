@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
+import { goTo } from './go-to.ts'
 import { beginEmpty } from './journey/begin.ts'
 import { bringInCharts } from './journey/bring-in-charts.ts'
 import { bringInStock } from './journey/bring-in-stock.ts'
@@ -16,16 +17,10 @@ import { openStudio, type Studio } from './studio.ts'
 
 const views = ['beads', 'thread', 'passes', 'holes', 'words', 'steps'] as const
 
-async function go(page: Page, address: string): Promise<void> {
-  await page.evaluate((hash) => {
-    location.hash = hash
-  }, address)
-}
-
 async function openDesign(page: Page, name: string, view: string = 'beads'): Promise<string> {
   const { designs } = await ask(page, 'designs.list', { search: name })
   const id = designs[0]?.id ?? ''
-  await go(page, `#/designs/${id}/${view}`)
+  await goTo(page, `#/designs/${id}/${view}`)
   await page.getByRole('heading', { level: 1, name: designs[0]?.name ?? name }).waitFor()
   return id
 }
@@ -80,7 +75,7 @@ test('a chart that cannot be read is refused line by line, and nothing is writte
   writeFileSync(file, '# brick; offset in half beads; slots\n0;A,A\n1;A,?,A\n0;A,9\n')
   const { page, answerDialogs, close } = await openStudio({ sample: true })
   const { designs } = await ask(page, 'designs.list', {})
-  await go(page, '#/designs/bring-in')
+  await goTo(page, '#/designs/bring-in')
   answerDialogs(file)
   await press(page, 'Choose a file')
   await expect(page.getByText('Line 3', { exact: true })).toBeVisible()
@@ -219,7 +214,7 @@ test.describe('with the sample', () => {
         for (const fault of await faults(page)) found.push(`${where}: ${fault}`)
       }
       for (const id of ['', '/new', '/bring-in']) {
-        await go(page, `#/designs${id}`)
+        await goTo(page, `#/designs${id}`)
         await expect(page.locator('[aria-busy="true"]')).toHaveCount(0)
         await look(`designs${id}`)
       }

@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
+import { goTo } from './go-to.ts'
 import { beginEmpty } from './journey/begin.ts'
 import { kept, keys, lay, newBlank, picture, place, rowsOf, told } from './on-the-table.ts'
 import { openStudio, type Studio } from './studio.ts'
@@ -110,9 +111,7 @@ test.describe('with the sample', () => {
   async function layNamed(page: Page, name: string): Promise<string> {
     const { designs } = await ask(page, 'designs.list', { search: name })
     const id = designs[0]?.id ?? ''
-    await page.evaluate((hash) => {
-      location.hash = hash
-    }, `#/designs/${id}`)
+    await goTo(page, `#/designs/${id}`)
     await page.getByRole('link', { name: 'Draw', exact: true }).click()
     await page.locator('.table-desk').waitFor()
     await picture(page).focus()

@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test'
 import { menuRooms } from '../../shared-core/contract/shell-commands.ts'
+import { goTo } from './go-to.ts'
 import { openStudio, type Studio } from './studio.ts'
 
 test.describe.configure({ mode: 'default' })
@@ -77,9 +78,7 @@ test('the first Tab leads past the rail into the room', async () => {
 
 test('an act is undone and done again by keys, and a text field keeps its own undo', async () => {
   const { page } = studio
-  await page.evaluate(() => {
-    location.hash = '#/settings/suppliers'
-  })
+  await goTo(page, '#/settings/suppliers')
   await page.getByRole('button', { name: 'Add a supplier' }).click()
   const name = page.getByRole('textbox', { name: 'Name' })
   await name.fill('Estuary Beads')
@@ -137,9 +136,7 @@ test('a sheet begins in its first field, and Escape closes the list before the s
 
 test('the chosen theme stays when the page opens again', async () => {
   const { page } = studio
-  await page.evaluate(() => {
-    location.hash = '#/today'
-  })
+  await goTo(page, '#/today')
   await page.keyboard.press('Control+k')
   await page.getByRole('combobox', { name: 'Find anything' }).fill('lamplight')
   await page.keyboard.press('Enter')
@@ -153,9 +150,7 @@ test('the chosen theme stays when the page opens again', async () => {
 test('a toast waits while the focus goes from one of its buttons to the next', async () => {
   const { page } = studio
   await page.clock.install()
-  await page.evaluate(() => {
-    location.hash = '#/settings/workshop'
-  })
+  await goTo(page, '#/settings/workshop')
   await page.getByLabel('Workshop’s name', { exact: true }).fill('Saltmarsh at low tide')
   await page.getByRole('button', { name: 'Save', exact: true }).press('Enter')
   const toast = page.getByRole('region', { name: 'What was just done' })

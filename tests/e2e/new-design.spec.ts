@@ -10,9 +10,10 @@ import { fringeLengths } from '../../shared-core/chart/outlines/fringe-fan.ts'
 import { readStrandBeads } from '../../shared-core/stitches/strand/strand-beads.ts'
 import { parseWordChart } from '../../shared-core/words/parse-word-chart.ts'
 import { png, pngHeaderBytes } from '../shared-core/colour/picture/file/picture-bytes.ts'
-import { ask } from './ask.ts'
+import { ask, latestStep } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
 import { badPictures, LAMP, lamp, NIGHT, strangePictures } from './bad-pictures.ts'
+import { goTo } from './go-to.ts'
 import { choose, press, take, write } from './journey/controls.ts'
 import { openStudio, type Studio } from './studio.ts'
 
@@ -29,9 +30,7 @@ test.afterAll(() => studio.close())
 
 /** Opens a way from the page that shows them all. */
 async function begin(page: Page, title: string): Promise<void> {
-  await page.evaluate(() => {
-    location.hash = '#/designs/new'
-  })
+  await goTo(page, '#/designs/new')
   await page.getByRole('heading', { level: 1, name: 'New design' }).waitFor()
   await page.getByRole('link', { name: title, exact: true }).click()
   await expect(page.getByRole('heading', { level: 1 })).not.toHaveText('New design')
@@ -230,7 +229,7 @@ test('a word chart tells the line it cannot read, and is drawn once that is mend
 
 test('every bad picture gets a sentence, and nothing is written', async () => {
   const { page } = studio
-  const before = (await ask(page, 'history.list', { limit: 1 })).entries[0]?.id
+  const before = await latestStep(page)
   await begin(page, 'Picture')
   for (const [name, bytes, says] of badPictures) {
     await chooseFile(fileOf(name, bytes))
@@ -257,7 +256,7 @@ test('every bad picture gets a sentence, and nothing is written', async () => {
   await chooseFile(fileOf('bytes.csv', Uint8Array.of(0, 1, 2, 3, 44, 65)))
   await expect(page.getByText('bytes.csv cannot be taken as it is')).toBeVisible()
   await expect(page.locator('.chart-faults li')).toHaveCount(1)
-  expect((await ask(page, 'history.list', { limit: 1 })).entries[0]?.id).toBe(before)
+  expect(await latestStep(page)).toBe(before)
 })
 
 for (const theme of ['light', 'dark'] as const) {
@@ -272,9 +271,7 @@ for (const theme of ['light', 'dark'] as const) {
     const look = async (where: string) => {
       for (const fault of await faults(page)) found.push(`${where}: ${fault}`)
     }
-    await page.evaluate(() => {
-      location.hash = '#/designs/new'
-    })
+    await goTo(page, '#/designs/new')
     await page.getByRole('heading', { level: 1, name: 'New design' }).waitFor()
     await look('all')
     for (const { title } of ways) {

@@ -1,33 +1,21 @@
 import type { Page } from '@playwright/test'
 import type { CallInput, CallOutput } from '../../shared-core/contract/calls.ts'
+import { designOf, panelOf } from '../shared-core/design/a-design.ts'
 import { ask } from './ask.ts'
+import { goTo } from './go-to.ts'
 
 type Body = CallOutput<'drafts.open'>['body']
 
 /** A pair of nothing yet: a panel without a row. */
-export const blank: CallInput<'designs.save'>['body'] = {
+export const blank = designOf([panelOf({ stitch: 'brick', rows: [] }, { copies: 2 })], {
   unitName: 'pair',
   palette: [
     { label: 'A', name: 'slate', formId: 'cylinder-11/0', colourHex: '#465a66', finish: 'matte' },
     { label: 'B', name: 'sea', formId: 'cylinder-11/0', colourHex: '#2f7d8c', finish: 'matte' },
   ],
-  parts: [
-    {
-      kind: 'panel',
-      id: 'panel',
-      name: 'Panel',
-      chart: { stitch: 'brick', rows: [] },
-      formId: 'cylinder-11/0',
-      copies: 2,
-      mirrored: false,
-      route: {},
-    },
-  ],
-  extras: [],
-  threadId: 'braided-6lb',
-  needleSize: '12',
-}
+}) as CallInput<'designs.save'>['body']
 
+/** Saves a design of nothing yet and lays it on the table; gives its id. */
 export async function newBlank(page: Page, name: string): Promise<string> {
   const { id } = await ask(page, 'designs.save', { name, tags: [], body: blank, note: '' })
   await lay(page, id)
@@ -36,9 +24,7 @@ export async function newBlank(page: Page, name: string): Promise<string> {
 
 /** Lays a design on the table. */
 export async function lay(page: Page, id: string): Promise<void> {
-  await page.evaluate((hash) => {
-    location.hash = hash
-  }, `#/designs/${id}/draw`)
+  await goTo(page, `#/designs/${id}/draw`)
   await page.locator('.table-desk').waitFor()
   await picture(page).focus()
 }

@@ -7,6 +7,7 @@ import { fromChartJson } from '../../shared-core/chart/chart-json.ts'
 import { readGridFile } from '../../shared-core/chart/read-grid-file.ts'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
+import { goTo } from './go-to.ts'
 import { press, take } from './journey/controls.ts'
 import { openStudio, type Studio } from './studio.ts'
 
@@ -29,9 +30,7 @@ test.afterAll(async () => {
 async function openPrint(name: string): Promise<string> {
   const { designs } = await ask(page, 'designs.list', { search: name })
   const id = designs[0]?.id ?? ''
-  await page.evaluate((hash) => {
-    location.hash = hash
-  }, `#/designs/${id}`)
+  await goTo(page, `#/designs/${id}`)
   await page.getByRole('link', { name: 'Print and export' }).click()
   // The first sheet begins the thread that makes it and opens its fonts.
   await expect(page.getByRole('img', { name: /^Page 1 of / })).toBeVisible({ timeout: 60_000 })

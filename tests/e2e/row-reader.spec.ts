@@ -1,6 +1,7 @@
 import { expect, type Locator, type Page, test } from '@playwright/test'
 import { ask } from './ask.ts'
 import { axeFaults, contrastFaults } from './axe-faults.ts'
+import { goTo } from './go-to.ts'
 import { openStudio, type Studio } from './studio.ts'
 
 test.describe.configure({ mode: 'default' })
@@ -33,9 +34,7 @@ async function openReader(page: Page, design: string, units: number): Promise<vo
     ...{ designId: id, colourwayId: colourways[0]?.id ?? '', units, lots: {}, before: {} },
     begunOn: '2026-11-25',
   })
-  await page.evaluate((to) => {
-    location.hash = to
-  }, `#/bench/${work.id}/read`)
+  await goTo(page, `#/bench/${work.id}/read`)
   await rowName(page).waitFor()
 }
 

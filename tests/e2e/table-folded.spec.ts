@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test'
 import { ask } from './ask.ts'
+import { goTo } from './go-to.ts'
 import { beginEmpty } from './journey/begin.ts'
 import { kept, keys, lay, newBlank, picture } from './on-the-table.ts'
 import { openStudio } from './studio.ts'
@@ -61,9 +62,7 @@ test('what is refused about the design is seen while palette and figures are fol
     beads: '9999A',
   } as const
   const order = [...body.parts.map((one) => one.id), 'fringe']
-  await page.evaluate(() => {
-    location.hash = '#/designs'
-  })
+  await goTo(page, '#/designs')
   await ask(page, 'drafts.stroke', {
     designId: id,
     position,

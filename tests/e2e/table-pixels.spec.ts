@@ -5,6 +5,7 @@ import { wheel } from '../../renderer/drawing/view-control.ts'
 import type { StitchKind } from '../../shared-core/chart/chart.ts'
 import type { DesignBody } from '../../shared-core/design/design.ts'
 import { ask } from './ask.ts'
+import { goTo } from './go-to.ts'
 import { beginEmpty } from './journey/begin.ts'
 import { seededBody } from './seeded-body.ts'
 import { canvasSize, coloursAt, sceneOf, seenPlaces, slotSeen } from './seen-beads.ts'
@@ -30,9 +31,7 @@ async function lay(
     note: '',
     body,
   })
-  await page.evaluate((place) => {
-    location.hash = place
-  }, `#/designs/${id}/draw`)
+  await goTo(page, `#/designs/${id}/draw`)
   await page.getByRole('heading', { name: `${stitch} of ${size.across}` }).waitFor()
   await page.locator('.bead-picture-frame').focus()
   return id
