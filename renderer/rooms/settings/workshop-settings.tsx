@@ -1,7 +1,5 @@
 import { useState } from 'react'
 import { parseMass } from '../../../shared-core/units/parse-mass.ts'
-import { parseMoney } from '../../../shared-core/units/parse-money.ts'
-import { percentOf } from '../../../shared-core/units/ratio.ts'
 import { withinBounds } from '../../../shared-core/units/within-bounds.ts'
 import { placeRefusal } from '../../app/place-refusal.ts'
 import { useAct } from '../../app/use-act.ts'
@@ -10,25 +8,16 @@ import { Button } from '../../ui/button.tsx'
 import { RefusalNotice } from '../../ui/notice.tsx'
 import { SegmentedChoice } from '../../ui/segmented-choice.tsx'
 import { TextInput } from '../../ui/text-input.tsx'
-import { MOST_MARGIN, parsePercentUpTo } from '../parse-percent-up-to.ts'
 import { FigureField } from './figure-field.tsx'
-import { OverheadFields } from './overhead-fields.tsx'
+import { PricingFields, workshopFieldNames } from './pricing-fields.tsx'
 import type { Workshop } from './settings-types.ts'
 
 /** The workshop's own figures: how prices are reckoned and stock is valued. */
 export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>) {
   const format = useFormat()
-  const { decimal, currency } = format
   const [fields, setFields] = useState(workshop)
   const save = useAct('workshop.save', { said: () => 'Saved the workshop', of: fields })
-  const { at, above } = placeRefusal(save.refusal, [
-    'workshop.name',
-    'workshop.hourlyRateMinor',
-    'workshop.marginPercent',
-    'workshop.overhead',
-    'workshop.priceStepMinor',
-    'workshop.scaleResolutionMg',
-  ])
+  const { at, above } = placeRefusal(save.refusal, workshopFieldNames)
   /** Takes a figure that was read; one that was not is led to before anything is saved. */
   function take(value: Partial<Workshop> | undefined) {
     if (value !== undefined) setFields({ ...fields, ...value })
@@ -63,40 +52,7 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
         ]}
         onChange={(decimalMark) => setFields({ ...fields, decimalMark })}
       />
-      <FigureField
-        label="What an hour of yours costs"
-        error={at('workshop.hourlyRateMinor')}
-        written={format.money(workshop.hourlyRateMinor)}
-        parse={(text) => parseMoney(text, { currency, decimal })}
-        onRead={(value) => take(value && { hourlyRateMinor: value.amountMinor })}
-      />
-      <FigureField
-        label="Margin wanted, of the price without tax"
-        error={at('workshop.marginPercent')}
-        written={format.percent(workshop.marginPercent)}
-        parse={(text) => parsePercentUpTo(MOST_MARGIN, text, format)}
-        onRead={(value) =>
-          take(value === undefined ? undefined : { marginPercent: percentOf(value) })
-        }
-      />
-      <OverheadFields
-        overhead={fields.overhead}
-        format={format}
-        error={at('workshop.overhead')}
-        onOverhead={(overhead) => take(overhead && { overhead })}
-      />
-      <FigureField
-        label="Round prices up to a whole multiple of"
-        error={at('workshop.priceStepMinor')}
-        written={format.money(workshop.priceStepMinor)}
-        parse={(text) =>
-          withinBounds(parseMoney(text, { currency, decimal }), text, {
-            ...{ least: 1, most: 100_000, write: format.money },
-            of: ({ amountMinor }) => amountMinor,
-          })
-        }
-        onRead={(value) => take(value && { priceStepMinor: value.amountMinor })}
-      />
+      <PricingFields {...{ workshop, format, at }} overhead={fields.overhead} onTake={take} />
       <SegmentedChoice
         label="What leaves stock is valued by"
         value={fields.costingMethod}
@@ -112,7 +68,7 @@ export function WorkshopSettings({ workshop }: Readonly<{ workshop: Workshop }>)
         hint={`Such as ${format.exactly(10, 'mg')}. It decides how exactly beads can be told by weight.`}
         written={format.exactly(workshop.scaleResolutionMg, 'mg')}
         parse={(text) =>
-          withinBounds(parseMass(text, { decimal }), text, {
+          withinBounds(parseMass(text, { decimal: format.decimal }), text, {
             ...{ least: 1, most: 10_000, of: Number },
             write: (mg) => format.exactly(mg, 'mg'),
           })
