@@ -24,7 +24,10 @@ export async function newBlank(page: Page, name: string): Promise<string> {
 
 /** Lays a design on the table. */
 export async function lay(page: Page, id: string): Promise<void> {
+  const { name } = await ask(page, 'designs.read', { id })
   await goTo(page, `#/designs/${id}/draw`)
+  // By its name, since another design may have lain there before.
+  await page.getByRole('heading', { level: 1, name }).waitFor()
   await page.locator('.table-desk').waitFor()
   await picture(page).focus()
 }

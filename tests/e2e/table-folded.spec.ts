@@ -1,20 +1,23 @@
-import { expect, test } from '@playwright/test'
+import { expect, type Page, test } from '@playwright/test'
 import { ask } from './ask.ts'
 import { goTo } from './go-to.ts'
-import { beginEmpty } from './journey/begin.ts'
 import { kept, keys, lay, newBlank, picture } from './on-the-table.ts'
-import { openStudio } from './studio.ts'
+import { studioOfFile } from './studio-of-file.ts'
 
-test('what is refused about the design is seen while palette and figures are folded away', async () => {
-  const studio = await openStudio()
-  await beginEmpty(studio.page)
-  const { page } = studio
-  const fold = page.getByRole('button', { name: 'Fold palette and figures away (W)' })
-  const show = page.getByRole('button', { name: 'Show palette and figures (W)' })
-  const aside = page.getByRole('complementary', { name: 'Palette and figures' })
+// Palette and figures folded away: what is refused is seen all the same.
+
+const studio = studioOfFile()
+
+const folding = (page: Page) => ({
+  fold: page.getByRole('button', { name: 'Fold palette and figures away (W)' }),
+  show: page.getByRole('button', { name: 'Show palette and figures (W)' }),
+  aside: page.getByRole('complementary', { name: 'Palette and figures' }),
+})
+
+test('a slot’s name that is refused stays as it is typed while the palette goes', async () => {
+  const { page } = studio()
+  const { show, aside } = folding(page)
   const id = await newBlank(page, 'Curlew drop')
-
-  // A slot's name that is refused stays as it is typed while the palette goes.
   await page.getByRole('button', { name: 'Name or colour slot A' }).click()
   const name = page.getByRole('textbox', { name: 'Name', exact: true })
   await name.fill('x'.repeat(121))
@@ -29,8 +32,12 @@ test('what is refused about the design is seen while palette and figures are fol
   await page.getByRole('button', { name: 'Keep' }).click()
   await expect.poll(async () => (await kept(page, id)).body.palette[0]?.name).toBe('pebble')
   await show.click()
+})
 
-  // So does a name among the parts: the palette stays, and the field is led to.
+test('a name among the parts that is refused keeps the palette, and is led to', async () => {
+  const { page } = studio()
+  const { fold, show, aside } = folding(page)
+  await newBlank(page, 'Dunlin drop')
   await page.getByText('Parts, strands and findings').click()
   const part = page.getByRole('textbox', { name: 'Name of the panel' })
   await part.fill(' ')
@@ -50,8 +57,12 @@ test('what is refused about the design is seen while palette and figures are fol
   await fold.click()
   await expect(aside).toHaveCount(0)
   await show.click()
+})
 
-  // A design that cannot be read says so beside the button that brings its figures back.
+test('a design that cannot be read says so beside the button that brings its figures back', async () => {
+  const { page } = studio()
+  const { fold, show, aside } = folding(page)
+  const id = await newBlank(page, 'Avocet drop')
   const { body, position } = await kept(page, id)
   const strand = {
     kind: 'strand',
@@ -88,5 +99,4 @@ test('what is refused about the design is seen while palette and figures are fol
   await keys(page, ['w', 'Control+z'])
   await expect(refused).toHaveCount(0)
   await show.click()
-  await studio.close()
 })
