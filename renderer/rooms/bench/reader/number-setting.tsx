@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { withMark } from '../../../../shared-core/units/with-mark.ts'
+import { formatNumber } from '../../../../shared-core/units/format-number.ts'
 import { useFormat } from '../../../app/use-format.ts'
 import { Field } from '../../../ui/field.tsx'
 
@@ -16,7 +16,7 @@ type NumberSettingProps = Readonly<{
 /** One number that is set as it is typed; a comma may stand for the point. */
 export function NumberSetting({ label, unit, value, range, hint, onValue }: NumberSettingProps) {
   const { decimal } = useFormat()
-  const write = (number: number) => withMark(String(number), decimal)
+  const write = (number: number) => formatNumber(String(number), decimal)
   const [text, setText] = useState(write(value))
   const [least, most] = range
   const typed = Number(text.trim().replace(',', '.'))
